@@ -1,0 +1,128 @@
+package airflow
+
+import (
+	"fmt"
+	"math"
+)
+
+// State is a network at one flow.
+type State struct {
+	Flow float64 // m3/s
+
+	Soil      float64 // Pa, suction in the pits, mean weighted by flow
+	Suction   float64 // Pa, total suction at the fan inlet: pits and losses on the suction side
+	Discharge float64 // Pa, losses from fan outlet to open air, the speed lost at the end included
+
+	FanTotal  float64 // Pa, rise in total pressure asked of the fan
+	FanStatic float64 // Pa, fan static pressure: FanTotal less the velocity pressure at the outlet
+
+	Segments []SegmentState // branch by branch from the suction points, then the discharge
+	Points   []PointState   // the suction points
+
+	// Imbalance is the largest difference in Pa between the suctions that the
+	// branches meeting at a junction work out to; numerical noise.
+	Imbalance float64
+}
+
+// SegmentState is one segment at one flow.
+type SegmentState struct {
+	Name             string
+	Flow             float64 // m3/s
+	Velocity         float64 // m/s
+	VelocityPressure float64 // Pa
+	Reynolds         float64
+	Friction         float64 // Darcy friction factor (Churchill); 0 without flow
+	Loss             float64 // Pa, friction and fittings
+	StaticSuction    float64 // Pa, static suction at the downstream end; negative where the pipe pushes
+}
+
+// PointState is one suction point at one flow.
+type PointState struct {
+	Name    string
+	Flow    float64 // m3/s
+	Suction float64 // Pa in the pit
+}
+
+// At returns the network at a total flow in m3/s, zero or more. It returns a
+// MissingSoilError when a soil resistance it needs is not recorded: one suction
+// point alone has all the flow, so its pipes can be seen through SharedBed.
+func (n *Network) At(flow float64) (*State, error) {
+	if err := n.checkFlow(flow); err != nil {
+		return nil, err
+	}
+	w := n.start(flow)
+	if flow > 0 {
+		if err := n.split(w, flow); err != nil {
+			return nil, fmt.Errorf("at %.4g m3/s: %w", flow, err)
+		}
+	}
+	return n.state(w, flow), nil
+}
+
+func (n *Network) checkFlow(flow float64) error {
+	if !(flow >= 0) || math.IsInf(flow, 1) {
+		return fmt.Errorf("flow %g m3/s", flow)
+	}
+	if len(n.missing) > 0 {
+		return &MissingSoilError{n.missing}
+	}
+	return nil
+}
+
+// state writes out the flows in w, which add up to flow.
+func (n *Network) state(w *work, flow float64) *State {
+	s := &State{Flow: flow, Segments: make([]SegmentState, len(n.segments))}
+	suction := make([]float64, len(n.nodes)) // at the start of each branch
+	met := make([]bool, len(n.nodes))
+	for i := range n.nodes {
+		node, q := &n.nodes[i], w.branches[i].flow
+		at := suction[i]
+		if node.leaf {
+			at, _ = node.soil.suction(q)
+			s.Points = append(s.Points, PointState{node.name, q, at})
+			if flow > 0 {
+				s.Soil += at * q / flow
+			}
+		}
+		for k := node.first; k < node.after; k++ {
+			s.Segments[k] = n.segments[k].state(q)
+			at += s.Segments[k].Loss
+			s.Segments[k].StaticSuction = at + s.Segments[k].VelocityPressure
+		}
+		if node.parent < 0 {
+			s.Suction = at
+			continue
+		}
+		joined, _, _ := node.join.loss(q, w.branches[node.parent].flow)
+		at += joined
+		if met[node.parent] {
+			s.Imbalance = math.Max(s.Imbalance, math.Abs(at-suction[node.parent]))
+		} else {
+			suction[node.parent], met[node.parent] = at, true
+		}
+	}
+	loss, _, velocity, _ := n.outlet(flow)
+	s.Discharge = loss
+	s.FanTotal = s.Suction + loss
+	s.FanStatic = s.FanTotal - velocity
+	at := -loss
+	for k := n.discharge; k < len(n.segments); k++ {
+		s.Segments[k] = n.segments[k].state(flow)
+		at += s.Segments[k].Loss
+		s.Segments[k].StaticSuction = at + s.Segments[k].VelocityPressure
+	}
+	return s
+}
+
+func (p *pipe) state(q float64) SegmentState {
+	re := p.reynolds * q
+	var f, slope float64
+	if re > 0 {
+		f, slope = churchill(re, p.relative)
+	}
+	loss, _ := p.loss(q, f, slope)
+	return SegmentState{
+		Name: p.name, Flow: q, Velocity: q / p.area, VelocityPressure: p.dynamic * q * q,
+		Reynolds: re, Friction: f, Loss: loss,
+	}
+}
