@@ -1,0 +1,114 @@
+package finding
+
+// Format is the version of the JSON report.
+const Format = 1
+
+// Notice is the reminder that every report carries.
+const Notice = "This checks a record against encoded requirements; it does not inspect a house. " +
+	"Local code and licensed practice govern."
+
+// Report is the outcome of one run over any number of records.
+type Report struct {
+	Format   int      `json:"report"`
+	Notice   string   `json:"notice"`
+	Rulebook Rulebook `json:"rulebook"`
+	Jobs     []Job    `json:"jobs"`
+	Errors   []Error  `json:"errors"`
+}
+
+// Rulebook identifies what the records were judged by. When the jobs of one
+// report use different profiles, Profiles lists all of them and every job its own.
+type Rulebook struct {
+	Digest   string   `json:"digest"` // "sha256:" and hex, over policy files and profiles
+	Profiles []string `json:"profiles"`
+	Version  string   `json:"version"`
+}
+
+// Outcome says whether a job may be closed.
+type Outcome string
+
+// The outcomes.
+const (
+	Ready Outcome = "ready"
+	Hold  Outcome = "hold"
+)
+
+// Job is the outcome of one record.
+type Job struct {
+	File     string         `json:"file"`
+	ID       string         `json:"job"`
+	Title    string         `json:"title,omitempty"`
+	Stage    Stage          `json:"stage"`
+	SHA256   string         `json:"sha256"`
+	Profiles []string       `json:"profiles"`
+	Outcome  Outcome        `json:"outcome"`
+	HeldBy   int            `json:"held_by"` // findings that hold the job
+	Counts   Counts         `json:"counts"`
+	Findings []Finding      `json:"findings"`
+	Cautions []string       `json:"cautions"`
+	Values   []DerivedValue `json:"values,omitempty"`
+}
+
+// Counts tells how many subjects got each verdict.
+type Counts struct {
+	Met           int `json:"met"`
+	Deficient     int `json:"deficient"`
+	Unrecorded    int `json:"unrecorded"`
+	Undetermined  int `json:"undetermined"`
+	NotApplicable int `json:"not-applicable"`
+	Variance      int `json:"variance"`
+}
+
+// Add counts one more verdict.
+func (c *Counts) Add(v Verdict) {
+	switch v {
+	case Met:
+		c.Met++
+	case Deficient:
+		c.Deficient++
+	case Unrecorded:
+		c.Unrecorded++
+	case Undetermined:
+		c.Undetermined++
+	case NotApplicable:
+		c.NotApplicable++
+	case Variance:
+		c.Variance++
+	}
+}
+
+// Of returns the count of one verdict.
+func (c Counts) Of(v Verdict) int {
+	switch v {
+	case Met:
+		return c.Met
+	case Deficient:
+		return c.Deficient
+	case Unrecorded:
+		return c.Unrecorded
+	case Undetermined:
+		return c.Undetermined
+	case NotApplicable:
+		return c.NotApplicable
+	case Variance:
+		return c.Variance
+	}
+	return 0
+}
+
+// DerivedValue is one computed value as a report shows it.
+type DerivedValue struct {
+	Path   string   `json:"path"` // JSON Pointer into the derived record
+	Title  string   `json:"title"`
+	Text   string   `json:"text"` // value and unit, empty when it could not be computed
+	Method string   `json:"method,omitempty"`
+	Lacks  []string `json:"lacks,omitempty"` // pointers of what was not recorded
+}
+
+// Error is an input that could not be judged.
+type Error struct {
+	File    string `json:"file"`
+	Line    int    `json:"line"`
+	Column  int    `json:"column"`
+	Message string `json:"message"`
+}

@@ -1,0 +1,344 @@
+package judge
+
+import (
+	"encoding/json"
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/place"
+	"github.com/slablint/slablint/internal/record"
+	"github.com/slablint/slablint/internal/rulebook"
+)
+
+// expander turns the outcome sets of all requirements into findings.
+type expander struct {
+	judge    *Judge
+	doc      *record.Document
+	input    map[string]any
+	scope    map[string]string // profile → why it does not speak of this job
+	findings []finding.Finding
+}
+
+// outcome is one tuple of an outcome set.
+type outcome struct {
+	subject string
+	path    place.Pointer
+	extra   string // limit name or reason
+}
+
+func (e *expander) outside(value any) {
+	e.scope = map[string]string{}
+	list, _ := value.([]any)
+	for _, item := range list {
+		if pair, ok := item.([]any); ok && len(pair) == 2 {
+			profile, _ := pair[0].(string)
+			reason, _ := pair[1].(string)
+			if e.scope[profile] == "" || reason < e.scope[profile] {
+				e.scope[profile] = reason
+			}
+		}
+	}
+}
+
+// requirement expands the outcome sets of one requirement. Every subject gets
+// exactly one verdict; one of which the rule says nothing is unrecorded.
+func (e *expander) requirement(name string, value any, failure error) {
+	sets, ok := value.([]any)
+	order := rulebook.OutcomeSets()
+	if failure != nil || !ok || len(sets) != len(order) {
+		e.broken(name, failure)
+		return
+	}
+	bySet := map[string][]outcome{}
+	for i, set := range order {
+		outcomes, err := tuples(sets[i])
+		if err != nil {
+			e.broken(name, fmt.Errorf("set %q: %w", set, err))
+			return
+		}
+		bySet[set] = outcomes
+	}
+	row, _ := e.judge.selection.Row(name)
+	subjects := firstOfEach(bySet["subjects"])
+	if len(subjects) == 0 {
+		e.add(name, outcome{subject: "job"}, finding.NotApplicable, "nothing of this kind is recorded as present")
+		return
+	}
+	known := index(subjects)
+	for _, set := range []string{"exempt", "met", "deficient", "undetermined", "missing"} {
+		for _, o := range bySet[set] {
+			if _, ok := known[o.subject]; !ok {
+				e.broken(name, fmt.Errorf("set %q names %q, which is no subject", set, o.subject))
+				return
+			}
+		}
+	}
+	exempt, met := index(bySet["exempt"]), index(bySet["met"])
+	deficient, undetermined := group(bySet["deficient"]), index(bySet["undetermined"])
+	missing := group(bySet["missing"])
+	for _, s := range subjects {
+		bad := deficient[s.subject]
+		_, isMet := met[s.subject]
+		if reason, out := e.scope[row.Profile]; out {
+			e.add(name, s, finding.NotApplicable, reason)
+		} else if x, ok := exempt[s.subject]; ok {
+			e.add(name, s, finding.NotApplicable, x.extra)
+		} else if len(bad) > 0 && isMet {
+			e.broken(name, fmt.Errorf("%s is both met and deficient", s.subject))
+		} else if len(bad) > 0 {
+			e.deficient(name, bad)
+		} else if isMet {
+			e.add(name, s, finding.Met, "")
+		} else if u, ok := undetermined[s.subject]; ok {
+			e.add(name, u, finding.Undetermined, u.extra)
+		} else if unknown := unknownLimits(row); len(unknown) > 0 {
+			e.add(name, s, finding.Undetermined, "the profile has no established limit for "+strings.Join(unknown, ", "))
+		} else {
+			e.unrecorded(name, s, missing[s.subject])
+		}
+	}
+}
+
+func unknownLimits(row rulebook.Row) []string {
+	var names []string
+	for name, v := range row.Limits {
+		if v.Unknown {
+			names = append(names, strings.ReplaceAll(name, "_", " "))
+		}
+	}
+	slices.Sort(names)
+	return names
+}
+
+// finding fills in what is the same for every verdict of a requirement.
+func (e *expander) finding(name string, o outcome, v finding.Verdict) finding.Finding {
+	s := e.judge.selection
+	r := s.Requirement(name)
+	row, _ := s.Row(name)
+	return finding.Finding{
+		Requirement: name, Subject: o.subject, Verdict: v, Grade: s.Grade(name), Stage: s.Stage(name),
+		At: e.at(o.path), Title: r.Title, Why: r.Why, Remedy: r.Remedy, Source: row.Source, Profile: row.Profile,
+		Measured: e.text(o.path),
+	}
+}
+
+func (e *expander) add(name string, o outcome, v finding.Verdict, reason string) {
+	f := e.finding(name, o, v)
+	f.Reason = reason
+	switch v {
+	case finding.Met:
+		f.Message = f.Title + "."
+		f.Limit = e.limit(name, e.onlyLimit(name))
+	case finding.NotApplicable:
+		f.Message = "Does not apply: " + reason + "."
+	default:
+		f.Message = "Cannot be decided: " + reason + "."
+	}
+	e.findings = append(e.findings, f)
+}
+
+func (e *expander) deficient(name string, bad []outcome) {
+	worst := bad[0]
+	f := e.finding(name, worst, finding.Deficient)
+	f.Limit = e.limit(name, worst.extra)
+	found := e.title(worst.path) + ": "
+	if f.Measured == "" {
+		found += "not there"
+	} else {
+		found += f.Measured
+	}
+	f.Message = "Recorded " + lowerFirst(found) + "."
+	if f.Limit != "" {
+		f.Message = "Recorded " + lowerFirst(found) + "; called for: " + f.Limit + "."
+	}
+	if len(bad) > 1 {
+		var more []string
+		for _, o := range bad[1:] {
+			more = append(more, lowerFirst(e.title(o.path))+" "+e.text(o.path))
+		}
+		f.Message += " Also: " + strings.Join(more, ", ") + "."
+	}
+	e.findings = append(e.findings, f)
+}
+
+func (e *expander) unrecorded(name string, s outcome, missing []outcome) {
+	f := e.finding(name, s, finding.Unrecorded)
+	f.Measured = ""
+	f.Limit = e.limit(name, e.onlyLimit(name))
+	lacks := map[place.Pointer]bool{}
+	if len(missing) == 0 {
+		missing = []outcome{s}
+	}
+	for _, o := range missing {
+		for _, p := range e.lacking(o.path) {
+			lacks[p] = true
+		}
+	}
+	var titles []string
+	for p := range lacks {
+		f.Missing = append(f.Missing, string(p))
+	}
+	slices.Sort(f.Missing)
+	for _, p := range f.Missing {
+		if t := lowerFirst(e.title(place.Pointer(p))); !slices.Contains(titles, t) {
+			titles = append(titles, t)
+		}
+	}
+	if len(f.Missing) > 0 {
+		f.At = e.at(place.Pointer(f.Missing[0]))
+	}
+	f.Message = "Not recorded: " + strings.Join(titles, ", ") + "."
+	e.findings = append(e.findings, f)
+}
+
+// lacking says what was not recorded: the inputs that a derived value lacks,
+// or the path itself.
+func (e *expander) lacking(path place.Pointer) []place.Pointer {
+	if value, ok := record.At(e.input, path); ok {
+		if derived, ok := value.(map[string]any); ok {
+			if list, ok := derived["undetermined"].([]any); ok && len(list) > 0 {
+				out := make([]place.Pointer, len(list))
+				for i, p := range list {
+					text, _ := p.(string)
+					out[i] = place.Pointer(text)
+				}
+				return out
+			}
+		}
+	}
+	return []place.Pointer{e.written(path)}
+}
+
+func (e *expander) broken(name string, failure error) {
+	f := e.finding(name, outcome{subject: "rulebook"}, finding.Undetermined)
+	f.Grade = finding.Hazard // holds the job until somebody looks
+	f.Message = "The rulebook could not judge this requirement."
+	f.Reason = "rulebook error"
+	if failure != nil {
+		f.Reason = failure.Error()
+	}
+	e.findings = append(e.findings, f)
+}
+
+// written is the pointer into the record that a pointer into derived values
+// stands for: the first input of the value, else the subject's own place.
+func (e *expander) written(path place.Pointer) place.Pointer {
+	if !path.HasPrefix("/derived") {
+		return path
+	}
+	for p := path; p != "" && p != "/derived"; p = p.Parent() {
+		value, _ := record.At(e.input, p)
+		fields, ok := value.(map[string]any)
+		if !ok {
+			continue
+		}
+		if inputs, ok := fields["inputs"].([]any); ok && len(inputs) > 0 {
+			text, _ := inputs[0].(string)
+			return place.Pointer(text)
+		}
+		if at, ok := fields["at"].(string); ok {
+			return place.Pointer(at)
+		}
+	}
+	return ""
+}
+
+func (e *expander) at(path place.Pointer) finding.At {
+	p := e.written(path)
+	spot, _ := e.doc.Locate(p)
+	return finding.At{Path: string(p), Line: spot.Line, Column: spot.Column}
+}
+
+// text is what the record says at a path, in the writer's own words and units.
+func (e *expander) text(path place.Pointer) string {
+	value, ok := record.At(e.input, path)
+	if !ok {
+		return ""
+	}
+	return plain(value)
+}
+
+func plain(value any) string {
+	switch v := value.(type) {
+	case string:
+		return v
+	case bool:
+		if v {
+			return "yes"
+		}
+		return "no"
+	case json.Number:
+		return v.String()
+	case []any:
+		if len(v) == 0 {
+			return "none"
+		}
+		var parts []string
+		for _, item := range v {
+			if s, ok := item.(string); ok {
+				parts = append(parts, s)
+			}
+		}
+		if len(parts) == len(v) {
+			return strings.Join(parts, ", ")
+		}
+		return fmt.Sprintf("%d listed", len(v))
+	case map[string]any:
+		text, _ := v["text"].(string)
+		return text
+	}
+	return ""
+}
+
+// title is the schema's name of the field that a path ends in.
+func (e *expander) title(path place.Pointer) string {
+	shape, last := e.judge.shape, "record"
+	for _, token := range path.Split() {
+		if next := shape.Field(token); next != nil {
+			shape, last = next, next.Title()
+		} else {
+			shape = shape.Items()
+		}
+	}
+	return last
+}
+
+// limit is the text of one limit as its source writes it.
+func (e *expander) limit(name, limit string) string {
+	row, _ := e.judge.selection.Row(name)
+	v, ok := row.Limits[limit]
+	if !ok || v.Unknown {
+		return ""
+	}
+	switch e.judge.selection.Requirement(name).Limits[limit].Sense {
+	case "at-least":
+		return "at least " + v.Text
+	case "at-most":
+		return "at most " + v.Text
+	case "more-than":
+		return "more than " + v.Text
+	case "less-than":
+		return "less than " + v.Text
+	case "none-of":
+		return "none of: " + v.Text
+	}
+	return "one of: " + v.Text
+}
+
+func (e *expander) onlyLimit(name string) string {
+	for limit := range e.judge.selection.Requirement(name).Limits {
+		if len(e.judge.selection.Requirement(name).Limits) == 1 {
+			return limit
+		}
+	}
+	return ""
+}
+
+func lowerFirst(s string) string {
+	if len(s) > 1 && s[1] >= 'a' && s[1] <= 'z' || len(s) == 1 {
+		return strings.ToLower(s[:1]) + s[1:]
+	}
+	return s
+}

@@ -1,0 +1,100 @@
+package record
+
+import (
+	"encoding/json"
+
+	"github.com/slablint/slablint/internal/place"
+	"github.com/slablint/slablint/internal/quantity"
+)
+
+// Canonical is the record in the form that rules read: the types of
+// encoding/json, with the same pointers as the written record, in which each
+// quantity is an object of "si" (json.Number, SI unit of its dimension),
+// "value" (json.Number), "unit" and "text" (as typed). Members that are null
+// are left out: an empty field was not recorded.
+//
+// The document must have passed validation. Quantities that cannot be read
+// come back as errors, in the order written; nothing is guessed.
+func (d *Document) Canonical(shape *Shape) (map[string]any, []*Error) {
+	c := canonicaliser{file: d.Name}
+	object, _ := c.value(d.Root, shape).(map[string]any)
+	return object, c.errors
+}
+
+type canonicaliser struct {
+	file   string
+	errors []*Error
+}
+
+func (c *canonicaliser) value(n *Node, shape *Shape) any {
+	if dim := shape.Dimension(); dim != "" {
+		return c.quantity(n, dim)
+	}
+	switch n.Kind() {
+	case Object:
+		members := make(map[string]any, n.Len())
+		for i := range n.Len() {
+			m := n.Item(i)
+			if m.Kind() == Null {
+				continue
+			}
+			members[m.Key()] = c.value(m, shape.Field(m.Key()))
+		}
+		return members
+	case Array:
+		list := make([]any, n.Len())
+		for i := range list {
+			list[i] = c.value(n.Item(i), shape.Items())
+		}
+		return list
+	}
+	return n.Value()
+}
+
+func (c *canonicaliser) quantity(n *Node, dim quantity.Dimension) any {
+	var (
+		q   quantity.Quantity
+		err error
+	)
+	if n.Kind() == Object {
+		q, err = quantity.New(dim, n.Get("value").Text(), n.Get("unit").Text())
+	} else {
+		q, err = quantity.Parse(dim, n.Text())
+	}
+	if err != nil {
+		c.errors = append(c.errors, &Error{Spot: n.Spot(c.file), Message: err.Error()})
+		return nil
+	}
+	return CanonicalQuantity(q)
+}
+
+// CanonicalQuantity is the canonical form of one quantity.
+func CanonicalQuantity(q quantity.Quantity) map[string]any {
+	return map[string]any{
+		"si":    json.Number(q.SI()),
+		"value": json.Number(q.Value()),
+		"unit":  q.Unit(),
+		"text":  q.Text(),
+	}
+}
+
+// At follows a pointer through a canonical value; ok is false when it leads nowhere.
+func At(value any, ptr place.Pointer) (found any, ok bool) {
+	for _, token := range ptr.Split() {
+		switch v := value.(type) {
+		case map[string]any:
+			if value, ok = v[token]; !ok {
+				return nil, false
+			}
+		case []any:
+			i, valid := arrayIndex(token)
+			if !valid || i >= len(v) {
+				return nil, false
+			}
+			value = v[i]
+		default:
+			return nil, false
+		}
+	}
+	return value, true
+}

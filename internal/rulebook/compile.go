@@ -1,0 +1,77 @@
+package rulebook
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+)
+
+// EntryPackage is the package of the generated entry module; its rule "asked"
+// maps each requirement to the array of its outcome sets.
+const EntryPackage = "entry"
+
+// OutcomeSets names the places of that array.
+func OutcomeSets() []string { return outcomeSets }
+
+// Compile compiles the requirements of the stack with an entry module. The
+// type check against the record schema happens when the rulebook is built, so
+// it is not repeated here.
+func (s *Selection) Compile() (*ast.Compiler, error) {
+	modules := map[string]*ast.Module{}
+	for file, source := range s.Modules() {
+		m, err := ast.ParseModuleWithOpts(file, source, ast.ParserOptions{})
+		if err != nil {
+			return nil, err
+		}
+		modules[file] = m
+	}
+	c := ast.NewCompiler().WithCapabilities(Capabilities())
+	if c.Compile(modules); c.Failed() {
+		return nil, c.Errors
+	}
+	return c, nil
+}
+
+// Modules is the source of every module of the stack by file name, the entry
+// module included.
+func (s *Selection) Modules() map[string]string {
+	out := map[string]string{"entry.rego": s.entry()}
+	for _, m := range s.rulebook.modules {
+		if _, asked := s.rows[m.Requirement]; asked || m.Requirement == "" {
+			out[m.File] = m.Source
+		}
+	}
+	return out
+}
+
+// entry writes the entry module. Sets that a rule does not define are empty.
+func (s *Selection) entry() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "package %s\n\nimport rego.v2\n\noutside := data.policy.scope.outside\n", EntryPackage)
+	for _, name := range s.Asked() {
+		r := s.rulebook.requirements[name]
+		fmt.Fprintf(&b, "\nasked[%q] := [", name)
+		for i, set := range outcomeSets {
+			if i > 0 {
+				b.WriteString(", ")
+			}
+			if r.defines(set) {
+				fmt.Fprintf(&b, "data.policy.%s.%s", name, set)
+			} else {
+				b.WriteString("set()")
+			}
+		}
+		b.WriteString("]\n")
+	}
+	return b.String()
+}
+
+func (r Requirement) defines(set string) bool {
+	for _, s := range r.Sets {
+		if s == set {
+			return true
+		}
+	}
+	return false
+}

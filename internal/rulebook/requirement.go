@@ -1,0 +1,127 @@
+// Package rulebook loads the requirements and the profiles, compiles them once
+// with OPA, checks them against the canonical record schema and says what a
+// chosen stack of profiles demands.
+package rulebook
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+
+	"github.com/slablint/slablint/internal/finding"
+)
+
+// Requirement is what the METADATA block of one rule file says.
+type Requirement struct {
+	Name    string           `json:"name"` // topic.subject, the package path below policy
+	Title   string           `json:"title"`
+	Why     string           `json:"why"`
+	Remedy  string           `json:"remedy"`
+	Grade   finding.Grade    `json:"grade"`
+	Stage   finding.Stage    `json:"stage"`
+	Subject string           `json:"subject"` // kind of thing it is applied to
+	Limits  map[string]Limit `json:"limits,omitempty"`
+	Caution string           `json:"caution,omitempty"` // shown when the finding is open
+	File    string           `json:"file"`
+	Line    int              `json:"line"`
+	Sets    []string         `json:"sets"` // which of the outcome sets the rule defines
+}
+
+// Limit names one number or choice that a profile has to fill in.
+type Limit struct {
+	Dimension string `json:"dimension"` // of internal/quantity, or "choice" or "number"
+	Sense     string `json:"sense"`     // at-least, at-most, less-than, more-than, one-of, none-of
+}
+
+// outcomeSets are the sets that a rule can define, in the order in which the
+// entry module hands them over.
+var outcomeSets = []string{"subjects", "exempt", "met", "deficient", "undetermined", "missing"}
+
+var senses = []string{"at-least", "at-most", "more-than", "less-than", "one-of", "none-of"}
+
+// metadataFields are the custom fields that a METADATA block may hold.
+var metadataFields = []string{"subject", "grade", "stage", "remedy", "limits", "caution"}
+
+// requirementOf reads a parsed module; errors carry file and line.
+func requirementOf(file string, module *ast.Module) (Requirement, error) {
+	r := Requirement{File: file, Name: requirementName(module), Line: 1}
+	fail := func(format string, args ...any) (Requirement, error) {
+		return r, fmt.Errorf("%s:%d: %s", file, r.Line, fmt.Sprintf(format, args...))
+	}
+	var note *ast.Annotations
+	for _, a := range module.Annotations {
+		if a.Scope == "package" {
+			note = a
+		}
+	}
+	if note == nil {
+		return fail("no METADATA block above the package line: give title, description and custom fields")
+	}
+	r.Line = note.Location.Row
+	r.Title, r.Why = strings.TrimSpace(note.Title), strings.Join(strings.Fields(note.Description), " ")
+	for field := range note.Custom {
+		if !slices.Contains(metadataFields, field) {
+			return fail("unknown METADATA field %q: expected one of %s", field, strings.Join(metadataFields, ", "))
+		}
+	}
+	text := func(field string) string { s, _ := note.Custom[field].(string); return strings.TrimSpace(s) }
+	r.Subject, r.Remedy, r.Caution = text("subject"), text("remedy"), text("caution")
+	for field, value := range map[string]string{"title": r.Title, "description": r.Why, "subject": r.Subject, "remedy": r.Remedy} {
+		if value == "" {
+			return fail("METADATA %s is empty", field)
+		}
+	}
+	var err error
+	if r.Grade, err = finding.ParseGrade(text("grade")); err != nil {
+		return fail("%v", err)
+	}
+	if r.Stage, err = finding.ParseStage(text("stage")); err != nil {
+		return fail("%v", err)
+	}
+	limits, _ := note.Custom["limits"].(map[string]any)
+	for name, raw := range limits {
+		fields, _ := raw.(map[string]any)
+		l := Limit{}
+		l.Dimension, _ = fields["dimension"].(string)
+		l.Sense, _ = fields["sense"].(string)
+		if l.Dimension == "" || !slices.Contains(senses, l.Sense) || len(fields) != 2 {
+			return fail("limit %q needs a dimension and a sense (%s)", name, strings.Join(senses, ", "))
+		}
+		if r.Limits == nil {
+			r.Limits = map[string]Limit{}
+		}
+		r.Limits[name] = l
+	}
+	for _, rule := range module.Rules {
+		name := rule.Head.Ref()[0].Value.String()
+		if slices.Contains(outcomeSets, name) && !slices.Contains(r.Sets, name) {
+			r.Sets = append(r.Sets, name)
+		}
+	}
+	slices.Sort(r.Sets)
+	for _, needed := range []string{"subjects", "deficient"} {
+		if !slices.Contains(r.Sets, needed) {
+			return fail("the rule defines no %q set", needed)
+		}
+	}
+	return r, nil
+}
+
+// requirementName is the package path below policy, joined by dots.
+func requirementName(module *ast.Module) string {
+	var parts []string
+	for _, term := range module.Package.Path[2:] {
+		if s, ok := term.Value.(ast.String); ok {
+			parts = append(parts, string(s))
+		}
+	}
+	return strings.Join(parts, ".")
+}
+
+// Topic is the first part of the name.
+func (r Requirement) Topic() string {
+	topic, _, _ := strings.Cut(r.Name, ".")
+	return topic
+}

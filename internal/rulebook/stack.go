@@ -1,0 +1,235 @@
+package rulebook
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io/fs"
+	"maps"
+	"math/big"
+	"os"
+	"path"
+	"slices"
+	"strings"
+
+	"github.com/slablint/slablint/internal/finding"
+)
+
+// Selection is a rulebook with its profile stack: what is asked of a job.
+type Selection struct {
+	Profiles []*Profile // as stacked, base first
+	Digest   string     // "sha256:" and hex over rules and profile files
+
+	rulebook *Rulebook
+	rows     map[string]Row
+}
+
+// ProfileNames lists the built-in profiles.
+func (rb *Rulebook) ProfileNames() []string {
+	entries, err := fs.ReadDir(rb.profiles, ".")
+	if err != nil {
+		return nil
+	}
+	var names []string
+	for _, e := range entries {
+		if name, ok := strings.CutSuffix(e.Name(), ".yaml"); ok {
+			names = append(names, name)
+		}
+	}
+	return names
+}
+
+// Select stacks profiles: a later one overrides the rows of an earlier one. A
+// name with a path separator or the ending .yaml is a file. An overlay that
+// loosens a published limit must name an authority.
+func (rb *Rulebook) Select(names ...string) (*Selection, error) {
+	if len(names) == 0 {
+		return nil, errors.New("no profile chosen")
+	}
+	s := &Selection{rulebook: rb, rows: map[string]Row{}}
+	digest := sha256.New()
+	for _, m := range rb.modules {
+		fmt.Fprintf(digest, "%s\x00%s\x00", m.File, m.Source)
+	}
+	for _, name := range names {
+		data, file, err := rb.profileBytes(name)
+		if err != nil {
+			return nil, err
+		}
+		p, err := ReadProfile(file, data, rb.requirements)
+		if err != nil {
+			return nil, err
+		}
+		if err := s.stack(p); err != nil {
+			return nil, err
+		}
+		fmt.Fprintf(digest, "profile\x00%s\x00", p.Name)
+		digest.Write(data)
+	}
+	s.Digest = "sha256:" + hex.EncodeToString(digest.Sum(nil))
+	return s, nil
+}
+
+func (rb *Rulebook) profileBytes(name string) (data []byte, file string, err error) {
+	if strings.ContainsAny(name, "/\\") || strings.HasSuffix(name, ".yaml") || strings.HasSuffix(name, ".yml") {
+		data, err = os.ReadFile(name)
+		return data, name, err
+	}
+	file = name + ".yaml"
+	if data, err = fs.ReadFile(rb.profiles, file); err != nil {
+		return nil, "", fmt.Errorf("unknown profile %q: expected one of %s, or a file", name, strings.Join(rb.ProfileNames(), ", "))
+	}
+	return data, path.Join("profiles", file), nil
+}
+
+func (s *Selection) stack(p *Profile) error {
+	for name, row := range p.Rows {
+		below, overridden := s.rows[name]
+		if !overridden {
+			continue
+		}
+		if limit, looser := loosens(s.rulebook.requirements[name], below, row); looser && p.Authority == "" &&
+			below.Source.Basis == finding.Published && row.Source.Basis != finding.Published {
+			return fmt.Errorf("%s:%d: %s: limit %q is looser than the published one in %s: name the authority that allows it",
+				p.File, row.Line, name, limit, below.Profile)
+		}
+	}
+	maps.Copy(s.rows, p.Rows)
+	s.Profiles = append(s.Profiles, p)
+	return nil
+}
+
+// loosens reports whether a row asks less than the row it overrides.
+func loosens(r Requirement, below, above Row) (limit string, looser bool) {
+	for _, name := range slices.Sorted(maps.Keys(r.Limits)) {
+		old, now := below.Limits[name], above.Limits[name]
+		switch r.Limits[name].Sense {
+		case "one-of":
+			looser = slices.ContainsFunc(now.AnyOf, func(c string) bool { return !slices.Contains(old.AnyOf, c) })
+		case "none-of":
+			looser = slices.ContainsFunc(old.AnyOf, func(c string) bool { return !slices.Contains(now.AnyOf, c) })
+		case "at-least", "more-than":
+			looser = compare(now.SI, old.SI) < 0
+		case "at-most", "less-than":
+			looser = compare(now.SI, old.SI) > 0
+		}
+		if looser || now.Unknown && !old.Unknown {
+			return name, true
+		}
+	}
+	return "", gradeDrops(r, below, above)
+}
+
+func gradeDrops(r Requirement, below, above Row) bool {
+	old, now := r.gradeIn(below), r.gradeIn(above)
+	return !now.AtLeast(old)
+}
+
+// compare orders decimals exactly; what is not a number compares equal.
+func compare(a, b string) int {
+	x, okX := new(big.Rat).SetString(a)
+	y, okY := new(big.Rat).SetString(b)
+	if !okX || !okY {
+		return 0
+	}
+	return x.Cmp(y)
+}
+
+// Names lists the profiles of the stack, base first.
+func (s *Selection) Names() []string {
+	names := make([]string, len(s.Profiles))
+	for i, p := range s.Profiles {
+		names[i] = p.Name
+	}
+	return names
+}
+
+// Asked lists the requirements that the stack demands, by name.
+func (s *Selection) Asked() []string { return slices.Sorted(maps.Keys(s.rows)) }
+
+// Requirement is what the rule file says of one requirement.
+func (s *Selection) Requirement(name string) Requirement { return s.rulebook.requirements[name] }
+
+// Row is the row that applies to a requirement; ok is false when the stack
+// does not ask for it.
+func (s *Selection) Row(name string) (row Row, ok bool) {
+	row, ok = s.rows[name]
+	return row, ok
+}
+
+// Grade is the grade that applies to a requirement.
+func (s *Selection) Grade(name string) finding.Grade {
+	return s.rulebook.requirements[name].gradeIn(s.rows[name])
+}
+
+func (r Requirement) gradeIn(row Row) finding.Grade {
+	if row.Grade != "" {
+		return row.Grade
+	}
+	return r.Grade
+}
+
+// Stage is the stage from which a requirement is due.
+func (s *Selection) Stage(name string) finding.Stage {
+	if row := s.rows[name]; row.Stage != "" {
+		return row.Stage
+	}
+	return s.rulebook.requirements[name].Stage
+}
+
+// Data is what rules read as data: the limits of the stack as data.profile and
+// the scope of each profile as data.scopes.
+func (s *Selection) Data() map[string]any {
+	topics := map[string]any{}
+	for name, row := range s.rows {
+		topic, short, _ := strings.Cut(name, ".")
+		if topics[topic] == nil {
+			topics[topic] = map[string]any{}
+		}
+		limits := map[string]any{}
+		for limit, v := range row.Limits {
+			switch {
+			case v.Unknown:
+				limits[limit] = map[string]any{}
+			case v.SI != "":
+				limits[limit] = map[string]any{"si": json.Number(v.SI)}
+			default:
+				limits[limit] = map[string]any{"any_of": anySlice(v.AnyOf)}
+			}
+		}
+		topics[topic].(map[string]any)[short] = limits
+	}
+	scopes := make([]any, len(s.Profiles))
+	for i, p := range s.Profiles {
+		scopes[i] = p.Scope.data(p.Name)
+	}
+	return map[string]any{"profile": topics, "scopes": scopes}
+}
+
+func (s Scope) data(profile string) map[string]any {
+	out := map[string]any{"profile": profile}
+	if s.StoreysAtMost > 0 {
+		out["storeys_at_most"] = json.Number(fmt.Sprint(s.StoreysAtMost))
+	}
+	for name, list := range map[string][]string{"contaminants": s.Contaminants, "house_kinds": s.HouseKinds, "system_kinds": s.SystemKinds} {
+		if len(list) > 0 {
+			out[name] = anySlice(list)
+		}
+	}
+	for name, text := range map[string]string{"installed_from": s.InstalledFrom, "new_houses": s.NewHouses} {
+		if text != "" {
+			out[name] = text
+		}
+	}
+	return out
+}
+
+func anySlice(list []string) []any {
+	out := make([]any, len(list))
+	for i, v := range list {
+		out[i] = v
+	}
+	return out
+}

@@ -1,0 +1,26 @@
+// Package policy embeds the rulebook: the requirements in their generated form
+// and the profiles. It holds no logic.
+package policy
+
+import (
+	"embed"
+	"io/fs"
+)
+
+//go:embed rulebook.json
+var image []byte
+
+//go:embed profiles/*.yaml
+var profiles embed.FS
+
+// Image is the generated form of the rule files beside it.
+func Image() []byte { return image }
+
+// Profiles is the folder of built-in profile files.
+func Profiles() fs.FS {
+	sub, err := fs.Sub(profiles, "profiles")
+	if err != nil {
+		panic(err) // the folder is part of the program
+	}
+	return sub
+}

@@ -1,0 +1,24 @@
+// Package schema embeds the JSON Schemas of records, derived values, profiles
+// and reports. It holds no logic.
+package schema
+
+import _ "embed"
+
+//go:embed job.schema.json
+var job []byte
+
+//go:embed derived.schema.json
+var derived []byte
+
+//go:embed canonical.schema.json
+var canonical []byte
+
+// Job is the schema of the record that people write.
+func Job() []byte { return job }
+
+// Derived is the schema of what is computed from a record.
+func Derived() []byte { return derived }
+
+// Canonical is the generated schema of what rules read: the record in its
+// canonical form with derived values.
+func Canonical() []byte { return canonical }
