@@ -65,7 +65,7 @@ func FitField(readings []Reading, noise float64) (Field, error) {
 		rr, rl, ll = rr+dr*dr, rl+dr*dl, ll+dl*dl
 		farthest = max(farthest, readings[i].Distance)
 	}
-	if len(used) < 2 || rr <= n*math.Pow(coincident*farthest, 2) {
+	if len(used) < 2 || rr <= n*coincident*farthest*coincident*farthest {
 		return Field{}, errors.New("pressure field: readings above gauge noise at two different distances are needed")
 	}
 	slope := rl / rr
