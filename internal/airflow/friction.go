@@ -16,7 +16,7 @@ func churchill(re, relativeRoughness float64) (f, slope float64) {
 		// The general form is laminar here too, but its powers overflow.
 		return 64 / re, -64 / (re * re)
 	}
-	p := math.Pow(7/re, 0.9)
+	p := math.Exp(0.9 * math.Log(7/re)) // (7/re)^0.9; Pow is slower
 	w := p + 0.27*relativeRoughness
 	theta := -2.457 * math.Log(w)
 	a := pow16(theta)

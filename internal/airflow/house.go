@@ -35,14 +35,25 @@ type Appliance string
 
 // The classes that limits are given for.
 const (
-	OrphanWaterHeater   Appliance = "orphan-natural-draft-water-heater"         // also into an outside chimney
-	CommonVented        Appliance = "natural-draft-vented-with-water-heater"    // boiler or furnace sharing the flue
-	CommonVentedDamper  Appliance = "natural-draft-vented-with-heater-damper"   // the same with a vent damper
-	NaturalDraftAlone   Appliance = "natural-draft-boiler-or-furnace-alone"     //
-	NaturalDraftHeater  Appliance = "natural-draft-water-heater"                //
-	InducedDraft        Appliance = "induced-draft-alone"                       // or power-vented, or a fan-assisted water heater alone
-	SealedCombustion    Appliance = "sealed-combustion-or-inducer-or-retention" // direct vent, chimney-top inducer, flame-retention oil burner
-	DirectOrPowerVented Appliance = "direct-or-power-vented"                    //
+	// OrphanWaterHeater is a natural-draft water heater alone on its flue, also
+	// one into a chimney outside the heated space.
+	OrphanWaterHeater Appliance = "orphan-water-heater"
+	// CommonVented is a natural-draft boiler or furnace that shares its flue with
+	// a water heater; CommonVentedDamper has a vent damper.
+	CommonVented       Appliance = "commonly-vented"
+	CommonVentedDamper Appliance = "commonly-vented-with-damper"
+	// NaturalDraftAlone is a natural-draft boiler or furnace with its own flue.
+	NaturalDraftAlone Appliance = "natural-draft-alone"
+	// NaturalDraftHeater is any natural-draft water heater.
+	NaturalDraftHeater Appliance = "natural-draft-water-heater"
+	// InducedDraft is an induced-draft or power-vented boiler or furnace alone,
+	// or a fan-assisted water heater alone.
+	InducedDraft Appliance = "induced-draft-alone"
+	// SealedCombustion is a direct-vent appliance, one with an inducer at the
+	// chimney top, or a flame-retention oil burner.
+	SealedCombustion Appliance = "sealed-combustion"
+	// DirectOrPowerVented is a direct-vent or power-vented appliance of any kind.
+	DirectOrPowerVented Appliance = "direct-or-power-vented"
 )
 
 var (

@@ -1,6 +1,7 @@
 package airflow
 
 import (
+	"errors"
 	"fmt"
 	"math"
 )
@@ -10,20 +11,20 @@ type JoinKind uint8
 
 // The ways to enter.
 const (
-	JoinFree  JoinKind = iota // no loss counted where the flows meet
-	JoinRun                   // straight through a tee or wye
-	JoinSide                  // from the side of a tee or wye
-	JoinGiven                 // by a loss coefficient K on the combined velocity pressure
+	JoinFree JoinKind = iota // no loss counted where the flows meet
+	JoinRun                  // straight through a tee or wye
+	JoinSide                 // from the side of a tee or wye
 )
 
 // Join says how a branch enters the pipe it feeds. A tee or wye has exactly two
 // entries, one JoinRun and one JoinSide, of the same Angle. Its losses are those
 // of Crane TP-410 (2009, chapter 2), on the velocity pressure of the combined
-// flow; the run and the combined pipe are taken as equal in bore there.
+// flow; the run and the combined pipe are taken as equal in bore there. For a
+// junction of another shape use JoinFree and give each entry's loss coefficient
+// as a fitting of the segment before it.
 type Join struct {
 	Kind  JoinKind
 	Angle float64 // degrees between side and run: 90 a tee, 30 to 60 a wye
-	K     float64 // for JoinGiven
 }
 
 // teeForm holds what the tee formulas need besides the flow shares.
@@ -33,9 +34,12 @@ type teeForm struct {
 	f     float64 // the angle's constant
 }
 
-// newTee returns an error for an angle that has no figure.
+// newTee returns an error for an angle or a side branch that has no figure.
 func newTee(angle, beta2 float64) (teeForm, error) {
 	t := teeForm{angle: angle, beta2: beta2}
+	if beta2 > 1.1 { // a little over 1 where pipe walls differ
+		return t, errors.New("the side entry is wider than the pipe it joins: no losses are published for that, give loss coefficients")
+	}
 	var steps = [...]struct{ angle, f float64 }{{30, 1.74}, {45, 1.41}, {60, 1}, {90, 0}}
 	for i := 1; i < len(steps); i++ {
 		lo, hi := steps[i-1], steps[i]
@@ -86,7 +90,6 @@ func (t teeForm) run(share float64) (k, slope float64) {
 type joint struct {
 	kind    JoinKind
 	tee     teeForm
-	given   float64
 	dynamic float64 // velocity pressure of the combined flow over its flow squared, Pa/(m3/s)2
 }
 
@@ -95,9 +98,6 @@ type joint struct {
 func (j *joint) loss(q, total float64) (loss, byQ, byTotal float64) {
 	if j.kind == JoinFree || total <= 0 {
 		return 0, 0, 0
-	}
-	if j.kind == JoinGiven {
-		return j.given * j.dynamic * total * total, 0, 2 * j.given * j.dynamic * total
 	}
 	share := math.Max(0, math.Min(1, q/total))
 	var k, slope float64 // slope by this branch's own share

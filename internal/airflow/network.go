@@ -192,7 +192,7 @@ func (n *Network) addBranch(b *Branch) (int, error) {
 	n.nodes = append(n.nodes, self)
 	for i, child := range children {
 		n.nodes[child].parent = index
-		join, err := n.compileJoin(b, i, self, n.nodes[child])
+		join, err := n.compileJoin(b, i, self)
 		if err != nil {
 			return 0, fmt.Errorf("branch %q where it joins %q: %w", b.Tributaries[i].Name, b.Name, err)
 		}
@@ -202,9 +202,9 @@ func (n *Network) addBranch(b *Branch) (int, error) {
 }
 
 // compileJoin checks how tributary i enters branch b.
-func (n *Network) compileJoin(b *Branch, i int, main, child node) (joint, error) {
+func (n *Network) compileJoin(b *Branch, i int, main node) (joint, error) {
 	in := b.Tributaries[i].Join
-	out := joint{kind: in.Kind, given: in.K}
+	out := joint{kind: in.Kind}
 	if in.Kind == JoinFree {
 		return out, nil
 	}
@@ -213,32 +213,25 @@ func (n *Network) compileJoin(b *Branch, i int, main, child node) (joint, error)
 	}
 	combined := &n.segments[main.first]
 	out.dynamic = combined.dynamic
-	switch in.Kind {
-	case JoinGiven:
-		if !(in.K >= 0) || math.IsInf(in.K, 1) {
-			return out, fmt.Errorf("loss coefficient %g", in.K)
-		}
-		return out, nil
-	case JoinRun, JoinSide:
-		if len(b.Tributaries) != 2 {
-			return out, fmt.Errorf("losses are published for two entries, not %d: give loss coefficients", len(b.Tributaries))
-		}
-		side, other := b.Tributaries[i], b.Tributaries[1-i]
-		if in.Kind == JoinRun {
-			side, other = other, side
-		}
-		if side.Join.Kind != JoinSide || other.Join.Kind != JoinRun || side.Join.Angle != other.Join.Angle {
-			return out, errors.New("a tee needs one run and one side entry of the same angle: for another shape give loss coefficients")
-		}
-		if len(side.Segments) == 0 {
-			return out, errors.New("a side entry needs pipe before it")
-		}
-		var err error
-		out.tee, err = newTee(in.Angle, side.Segments[len(side.Segments)-1].Bore.Area/combined.area)
-		return out, err
-	default:
+	if in.Kind > JoinSide {
 		return out, fmt.Errorf("unknown way to join %d", in.Kind)
 	}
+	if len(b.Tributaries) != 2 {
+		return out, fmt.Errorf("losses are published for two entries, not %d: give loss coefficients", len(b.Tributaries))
+	}
+	side, other := &b.Tributaries[i], &b.Tributaries[1-i]
+	if in.Kind == JoinRun {
+		side, other = other, side
+	}
+	if side.Join.Kind != JoinSide || other.Join.Kind != JoinRun || side.Join.Angle != other.Join.Angle {
+		return out, errors.New("a tee needs one run and one side entry of the same angle: for another shape give loss coefficients")
+	}
+	if len(side.Segments) == 0 {
+		return out, errors.New("a side entry needs pipe before it")
+	}
+	var err error
+	out.tee, err = newTee(in.Angle, side.Segments[len(side.Segments)-1].Bore.Area/combined.area)
+	return out, err
 }
 
 func (n *Network) addSegments(segments []Segment) error {

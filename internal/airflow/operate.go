@@ -31,19 +31,20 @@ func Operate(curve *FanCurve, n *Network) (*OperatingPoint, error) {
 		p, slope := c.predict(q)
 		return p - asked, slope - askedSlope, err
 	}
-	most, _, err := spare(last.Flow)
-	if err != nil {
-		return nil, err
+	// At no flow nothing is asked, and at no pressure nothing is left to give.
+	if last.Pressure > 0 {
+		if most, _, err := spare(last.Flow); err != nil {
+			return nil, err
+		} else if most > 0 {
+			return nil, c.beyond("the flow that this pipe and soil let through")
+		}
 	}
-	if most > 0 {
-		return nil, c.beyond("the flow that this pipe and soil let through")
-	}
-	least, _, err := spare(first.Flow)
-	if err != nil {
-		return nil, err
-	}
-	if least < 0 {
-		return nil, c.above("the pressure that this pipe and soil ask for")
+	if first.Flow > 0 {
+		if least, _, err := spare(first.Flow); err != nil {
+			return nil, err
+		} else if least < 0 {
+			return nil, c.above("the pressure that this pipe and soil ask for")
+		}
 	}
 	flow, err := crossing(first.Flow, last.Flow, spare)
 	if err != nil {

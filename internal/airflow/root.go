@@ -8,7 +8,7 @@ import "math"
 func crossing(lo, hi float64, f func(x float64) (value, slope float64, err error)) (float64, error) {
 	x := lo + (hi-lo)/2
 	previous := hi - lo // length of the step before
-	tolerance := 1e-11 * math.Max(math.Abs(lo), math.Abs(hi))
+	tolerance := 1e-9 * math.Max(math.Abs(lo), math.Abs(hi))
 	for range maxRounds {
 		value, slope, err := f(x)
 		switch {

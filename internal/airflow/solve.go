@@ -52,7 +52,9 @@ func (n *Network) start(total float64) *work {
 }
 
 const (
-	flowTolerance = 1e-10 // of the total, where flows count as settled
+	// Where the last change of a flow, over the total, counts as settled. The
+	// error left is about its square.
+	flowTolerance = 1e-7
 	maxRounds     = 200
 )
 
