@@ -96,6 +96,8 @@ func NewFitting(kind FittingKind, nominal float64, bore Bore) (Fitting, Source, 
 		return Fitting{K: 0.9}, sourceBorda, nil
 	case Coupling:
 		return Fitting{}, sourceNoLoss, nil
+	default:
+		// Elbows and tees go by table and method.
 	}
 	for _, row := range equivalentFeet {
 		if row.kind == kind && sameSize(nominal, row.nominal) {
