@@ -38,10 +38,11 @@ type Limits struct {
 	Nodes int // values in one record; default 200,000
 }
 
-// What is said of a record beyond the limits, in YAML and JSON alike.
+// What is said in YAML and JSON alike.
 const (
-	tooDeep = "found more than %d levels of lists and objects inside each other; that is the most for one record"
-	tooMany = "found more than %s values; that is the most for one record"
+	emptyFile = "found an empty file; expected keys and values"
+	tooDeep   = "found more than %d levels of lists and objects inside each other; that is the limit"
+	tooMany   = "found more than %s values; that is the limit"
 )
 
 func (l Limits) orDefaults() Limits {

@@ -11,17 +11,20 @@ import (
 // surrogate pair, and numbers outside the range of checkRange. A failure is an
 // *Error.
 func ReadJSON(name string, data []byte, limits Limits) (*Document, error) {
-	limits = limits.orDefaults()
-	text, err := decode(name, data, limits)
-	if err != nil {
+	return readJSON(jsonReader{file: name, line: 1}, data, limits)
+}
+
+func readJSON(r jsonReader, data []byte, limits Limits) (*Document, error) {
+	r.limits = limits.orDefaults()
+	var err error
+	if r.text, err = decode(r.file, r.line, data, r.limits); err != nil {
 		return nil, err
 	}
-	r := jsonReader{file: name, text: text, limits: limits, line: 1}
 	root, err := r.record()
 	if err != nil {
 		return nil, err
 	}
-	return &Document{Name: name, Root: root, SHA256: sha256.Sum256(data)}, nil
+	return &Document{Name: r.file, Root: root, SHA256: sha256.Sum256(data)}, nil
 }
 
 // jsonReader walks through the text once. Texts without escapes are not
@@ -64,9 +67,9 @@ func (r *jsonReader) record() (*Node, error) {
 	switch c := r.peek(); {
 	case c == '{':
 	case c == 0 && r.off == len(r.text):
-		return nil, newError(r.file, pos{1, 1}, pos{1, 1}, "found an empty file; expected a job record")
+		return nil, newError(r.file, pos{1, 1}, pos{1, 1}, emptyFile)
 	case c == '[':
-		return nil, r.fail("found an array at the top level; expected an object, a record that begins with {")
+		return nil, r.fail("found an array at the top level; expected an object, which begins with {")
 	default:
 		return nil, r.fail("found %s; expected {", r.found())
 	}
@@ -81,7 +84,7 @@ func (r *jsonReader) record() (*Node, error) {
 	}
 	r.space()
 	if r.off < len(r.text) {
-		return nil, r.fail("found %s after the record; expected nothing more", r.found())
+		return nil, r.fail("found %s after the object; expected nothing more", r.found())
 	}
 	return root, nil
 }

@@ -12,15 +12,15 @@ import (
 func TestJSONErrors(t *testing.T) {
 	const pair = "which is half of a surrogate pair; expected both halves, or the character itself"
 	for _, c := range []struct{ name, in, want string }{
-		{"empty", "", "job:1:1: found an empty file; expected a job record"},
-		{"blank", " \r\n\t", "job:1:1: found an empty file; expected a job record"},
-		{"only a byte order mark", "\ufeff", "job:1:1: found an empty file; expected a job record"},
-		{"array", "\n [1]", "job:2:2: found an array at the top level; expected an object, a record that begins with {"},
+		{"empty", "", "job:1:1: found an empty file; expected keys and values"},
+		{"blank", " \r\n\t", "job:1:1: found an empty file; expected keys and values"},
+		{"only a byte order mark", "\ufeff", "job:1:1: found an empty file; expected keys and values"},
+		{"array", "\n [1]", "job:2:2: found an array at the top level; expected an object, which begins with {"},
 		{"string", `"a"`, `job:1:1: found '"'; expected {`},
 		{"YAML", "job: J-1", "job:1:1: found 'j'; expected {"},
 		{"zero byte first", "\x00", "job:1:1: found the invisible character U+0000; expected {"},
-		{"second value", "{}\n{}", "job:2:1: found '{' after the record; expected nothing more"},
-		{"closed twice", "{}}", "job:1:3: found '}' after the record; expected nothing more"},
+		{"second value", "{}\n{}", "job:2:1: found '{' after the object; expected nothing more"},
+		{"closed twice", "{}}", "job:1:3: found '}' after the object; expected nothing more"},
 		{"open object", "{\"a\":1\n", "job:2:1: found the end of the file; expected ',' or '}' of the object that begins at line 1, column 1"},
 		{"open array", `{"a":[1`, "job:1:8: found the end of the file; expected ',' or ']' of the array that begins at line 1, column 6"},
 		{"wrong bracket", `{"a":[1}`, "job:1:8: found '}'; expected ',' or ']' of the array that begins at line 1, column 6"},
@@ -55,6 +55,7 @@ func TestJSONErrors(t *testing.T) {
 		{"too small", `{"a":-1E-400}`, "job:1:6: found -1E-400, which is nearer to zero than the smallest number that is read, about 4.9e-324"},
 		{"too long", `{"a":` + strings.Repeat("1", 65) + "}", "job:1:6: found a number of 65 characters; at most 64 are read"},
 
+		{"open key", `{"a`, "job:1:4: found the end of the file inside a string; expected the closing double quote"},
 		{"open string", `{"a":"b`, "job:1:8: found the end of the file inside a string; expected the closing double quote"},
 		{"line break in a string", "{\"a\":\"b\n\"}", "job:1:8: found the end of the line inside a string; expected the closing double quote"},
 		{"tab in a string", "{\"a\":\"é\t\"}", `job:1:8: found a tab inside a string; write \t`},

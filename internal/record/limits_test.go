@@ -15,18 +15,18 @@ func TestLimits(t *testing.T) {
 		want   string // "" when it is read
 	}{
 		{"bytes, at the limit", Limits{Bytes: 7}, `{"a":1}`, ""},
-		{"bytes", Limits{Bytes: 1234}, `{"a":"` + strings.Repeat("x", 1227) + `"}`, "job:1:1: found 1,235 bytes; at most 1,234 are read as one record"},
+		{"bytes", Limits{Bytes: 1234}, `{"a":"` + strings.Repeat("x", 1227) + `"}`, "job:1:1: found 1,235 bytes; at most 1,234 are read"},
 		{"bytes by default, at the limit", Limits{}, `{"a":"` + strings.Repeat("x", 4<<20-8) + `"}`, ""},
-		{"bytes by default", Limits{}, `{"a":"` + strings.Repeat("x", 4<<20-7) + `"}`, "job:1:1: found 4,194,305 bytes; at most 4,194,304 are read as one record"},
+		{"bytes by default", Limits{}, `{"a":"` + strings.Repeat("x", 4<<20-7) + `"}`, "job:1:1: found 4,194,305 bytes; at most 4,194,304 are read"},
 		{"depth, at the limit", Limits{Depth: 3}, deep(3), ""},
-		{"depth", Limits{Depth: 3}, deep(4), "job:1:16: found more than 3 levels of lists and objects inside each other; that is the most for one record"},
+		{"depth", Limits{Depth: 3}, deep(4), "job:1:16: found more than 3 levels of lists and objects inside each other; that is the limit"},
 		{"depth by default, at the limit", Limits{}, deep(64), ""},
-		{"depth by default", Limits{}, deep(65), "job:1:321: found more than 64 levels of lists and objects inside each other; that is the most for one record"},
-		{"depth, an empty object", Limits{Depth: 1}, `{"a":{}}`, "job:1:6: found more than 1 levels of lists and objects inside each other; that is the most for one record"},
+		{"depth by default", Limits{}, deep(65), "job:1:321: found more than 64 levels of lists and objects inside each other; that is the limit"},
+		{"depth, an empty object", Limits{Depth: 1}, `{"a":{}}`, "job:1:6: found more than 1 levels of lists and objects inside each other; that is the limit"},
 		{"nodes, at the limit", Limits{Nodes: 5}, list(3), ""},
-		{"nodes", Limits{Nodes: 5}, list(4), "job:1:13: found more than 5 values; that is the most for one record"},
+		{"nodes", Limits{Nodes: 5}, list(4), "job:1:13: found more than 5 values; that is the limit"},
 		{"nodes by default, at the limit", Limits{}, list(199_998), ""},
-		{"nodes by default", Limits{}, list(199_999), "job:1:400003: found more than 200,000 values; that is the most for one record"},
+		{"nodes by default", Limits{}, list(199_999), "job:1:400003: found more than 200,000 values; that is the limit"},
 	} {
 		for format, read := range map[string]reader{"YAML": ReadYAML, "JSON": ReadJSON} {
 			_, err := read("job", []byte(c.in), c.limits)
@@ -48,8 +48,8 @@ func TestHostileTexts(t *testing.T) {
 		bomb += string(c) + ": &" + string(c) + " [" + strings.Repeat("*"+string(c-1)+",", 8) + "*" + string(c-1) + "]\n"
 	}
 	const (
-		deep = "found more than 64 levels of lists and objects inside each other; that is the most for one record"
-		many = "found more than 200,000 values; that is the most for one record"
+		deep = "found more than 64 levels of lists and objects inside each other; that is the limit"
+		many = "found more than 200,000 values; that is the limit"
 	)
 	for _, c := range []struct {
 		name string

@@ -2,6 +2,7 @@ package record
 
 import (
 	"encoding/json"
+	"strings"
 
 	"github.com/slablint/slablint/internal/place"
 )
@@ -103,10 +104,17 @@ func (n *Node) At(ptr place.Pointer) *Node {
 	return found
 }
 
-// descend follows the pointer as far as it goes.
+// descend follows the pointer as far as it goes. It takes the segments that
+// Pointer.Split gives, but one at a time and without copying them.
 func (n *Node) descend(ptr place.Pointer) (deepest *Node, exact bool) {
-	for _, token := range ptr.Split() {
-		next := n.child(token)
+	rest := strings.TrimPrefix(string(ptr), "/")
+	for more := ptr != place.Root; more; {
+		var segment string
+		segment, rest, more = strings.Cut(rest, "/")
+		if strings.Contains(segment, "~") {
+			segment = place.Pointer(segment).Last() // undoes the escapes
+		}
+		next := n.child(segment)
 		if next == nil {
 			return n, false
 		}
@@ -115,11 +123,11 @@ func (n *Node) descend(ptr place.Pointer) (deepest *Node, exact bool) {
 	return n, true
 }
 
-func (n *Node) child(token string) *Node {
+func (n *Node) child(segment string) *Node {
 	if n.Kind() == Object {
-		return n.Get(token)
+		return n.Get(segment)
 	}
-	if i, ok := arrayIndex(token); ok && n.Kind() == Array && i < len(n.items) {
+	if i, ok := arrayIndex(segment); ok && n.Kind() == Array && i < len(n.items) {
 		return &n.items[i]
 	}
 	return nil
@@ -127,12 +135,12 @@ func (n *Node) child(token string) *Node {
 
 // arrayIndex reads an index as RFC 6901 section 4 writes it: no sign, no
 // leading zeros. Nine digits are more than a record can have elements.
-func arrayIndex(token string) (int, bool) {
-	if token == "" || len(token) > 9 || token[0] == '0' && token != "0" {
+func arrayIndex(segment string) (int, bool) {
+	if segment == "" || len(segment) > 9 || segment[0] == '0' && segment != "0" {
 		return 0, false
 	}
 	i := 0
-	for _, c := range []byte(token) {
+	for _, c := range []byte(segment) {
 		if c < '0' || c > '9' {
 			return 0, false
 		}

@@ -72,18 +72,18 @@ e: 1
 /h null key 7:3-7:4 at 7:4-7:4
 /i string key 8:1-8:2 at 8:4-8:6
 `},
-		{"brackets", "a: [x\n  , y # ] no\n  , [] , {} ]\nb: [c: d, \"e\": 'f' ]\n", `
- object at 1:1-4:21
-/a array key 1:1-1:2 at 1:4-3:14
+		{"brackets", "a: [x\n  , y # ] no\n  , [] , { } # ]\n]\nb: [c: d, \"e\": 'f' ]\n", `
+ object at 1:1-5:21
+/a array key 1:1-1:2 at 1:4-4:2
 /a/0 string "x" at 1:5-1:6
 /a/1 string "y" at 2:5-2:6
 /a/2 array at 3:5-3:7
-/a/3 object at 3:10-3:12
-/b array key 4:1-4:2 at 4:4-4:21
-/b/0 object at 4:5-4:9
-/b/0/c string "d" key 4:5-4:6 at 4:8-4:9
-/b/1 object at 4:11-4:19
-/b/1/e string "f" key 4:11-4:14 at 4:16-4:19
+/a/3 object at 3:10-3:13
+/b array key 5:1-5:2 at 5:4-5:21
+/b/0 object at 5:5-5:9
+/b/0/c string "d" key 5:5-5:6 at 5:8-5:9
+/b/1 object at 5:11-5:19
+/b/1/e string "f" key 5:11-5:14 at 5:16-5:19
 `},
 		{"byte order mark and CRLF", "\ufeff# x\r\na:\r\n  - b\r\n  - \"c\r\n    d\"\r\n", `
  object at 2:1-5:7

@@ -3,7 +3,6 @@ package record
 import (
 	"bufio"
 	"bytes"
-	"crypto/sha256"
 	"errors"
 	"io"
 	"iter"
@@ -25,7 +24,7 @@ func Stream(name string, r io.Reader, limits Limits) iter.Seq2[*Document, error]
 			at := pos{int32(s.number), 1}
 			switch {
 			case err == errLongLine:
-				e := newError(name, at, at, "found a line of more than %s bytes; at most that is read as one record", grouped(s.limit))
+				e := newError(name, at, at, "found a line of more than %s bytes; that is the limit", grouped(s.limit))
 				if !yield(nil, e) {
 					return
 				}
@@ -36,27 +35,11 @@ func Stream(name string, r io.Reader, limits Limits) iter.Seq2[*Document, error]
 				yield(nil, e)
 				return
 			}
-			if !yield(readLine(name, line, s.number, limits)) {
+			if !yield(readJSON(jsonReader{file: name, line: s.number, stream: true}, line, limits)) {
 				return
 			}
 		}
 	}
-}
-
-func readLine(name string, line []byte, number int, limits Limits) (*Document, error) {
-	limits = limits.orDefaults()
-	text, err := decode(name, line, limits)
-	if err != nil {
-		err := err.(*Error)
-		err.Spot.Line, err.Spot.EndLine = number, number
-		return nil, err
-	}
-	r := jsonReader{file: name, text: text, limits: limits, stream: true, line: number}
-	root, err := r.record()
-	if err != nil {
-		return nil, err
-	}
-	return &Document{Name: name, Root: root, SHA256: sha256.Sum256(line)}, nil
 }
 
 var errLongLine = errors.New("record: line too long")

@@ -43,18 +43,18 @@ func TestStream(t *testing.T) {
 			"job:1:8 a\njob:2:10: found byte 0xFF, which is not UTF-8; save the file as UTF-8\njob:3:8 c\n"},
 		{"CR inside a line", "{\"x\":\r1,\r\"job\":\"a\"}\r\n{\"job\":\"b\"}\n", Limits{}, "job:1:16 a\njob:2:8 b\n"},
 		{"two records on a line", "{\"job\":\"a\"} {\"job\":\"b\"}\n{\"job\":\"c\"}\n", Limits{},
-			"job:1:13: found '{' after the record; expected nothing more\njob:2:8 c\n"},
+			"job:1:13: found '{' after the object; expected nothing more\njob:2:8 c\n"},
 		{"same key on one line", "\n{\"job\":1,\"job\":2}\n", Limits{},
 			"job:2:10: found the key \"job\" a second time; the first is at line 2, column 2: keep one of them\n"},
 		{"longer than the buffer", long + "\n{\"job\":\"b\"}\n", Limits{}, "job:1:8 " + strings.Repeat("x", 100_000) + "\njob:2:8 b\n"},
 		{"too long", "{\"job\":\"a\"}\n" + long + "\n{\"job\":\"b\"}\n" + long, Limits{Bytes: 100_000},
-			"job:1:8 a\njob:2:1: found a line of more than 100,000 bytes; at most that is read as one record\n" +
-				"job:3:8 b\njob:4:1: found a line of more than 100,000 bytes; at most that is read as one record\n"},
+			"job:1:8 a\njob:2:1: found a line of more than 100,000 bytes; that is the limit\n" +
+				"job:3:8 b\njob:4:1: found a line of more than 100,000 bytes; that is the limit\n"},
 		{"at the limit and above", "{\"job\":\"a\"}\r\n{\"job\":\"bc\"}\n{\"job\":\"d\"}", Limits{Bytes: 11},
-			"job:1:8 a\njob:2:1: found a line of more than 11 bytes; at most that is read as one record\njob:3:8 d\n"},
+			"job:1:8 a\njob:2:1: found a line of more than 11 bytes; that is the limit\njob:3:8 d\n"},
 		{"other limits", "{\"a\":{}}\n{\"job\":\"b\",\"c\":1}\n{\"job\":\"c\"}\n", Limits{Depth: 1, Nodes: 2},
-			"job:1:6: found more than 1 levels of lists and objects inside each other; that is the most for one record\n" +
-				"job:2:16: found more than 2 values; that is the most for one record\njob:3:8 c\n"},
+			"job:1:6: found more than 1 levels of lists and objects inside each other; that is the limit\n" +
+				"job:2:16: found more than 2 values; that is the limit\njob:3:8 c\n"},
 	} {
 		for how, r := range map[string]io.Reader{
 			"at once":    strings.NewReader(c.in),

@@ -7,11 +7,12 @@ import (
 
 const byteOrderMark = "\ufeff"
 
-// decode checks size and encoding and leaves a byte order mark out.
-func decode(file string, data []byte, limits Limits) (string, error) {
-	top := pos{1, 1}
+// decode checks size and encoding and leaves a byte order mark out. The data
+// begins on the given line of the file.
+func decode(file string, line int, data []byte, limits Limits) (string, error) {
+	top := pos{int32(line), 1}
 	if len(data) > limits.Bytes {
-		return "", newError(file, top, top, "found %s bytes; at most %s are read as one record",
+		return "", newError(file, top, top, "found %s bytes; at most %s are read",
 			grouped(len(data)), grouped(limits.Bytes))
 	}
 	text := string(data)
@@ -29,6 +30,7 @@ func decode(file string, data []byte, limits Limits) (string, error) {
 			off += size
 		}
 		at := placeOf(text, off)
+		at.line += top.line - 1
 		return "", newError(file, at, at, "found byte 0x%02X, which is not UTF-8; save the file as UTF-8", text[off])
 	}
 	return text, nil
@@ -92,7 +94,8 @@ func (c *cursor) seek(line, col int) {
 	for c.line < line {
 		i := c.lineBreak()
 		if i < 0 {
-			break
+			c.advance(len(c.text))
+			return
 		}
 		c.advance(i)
 	}

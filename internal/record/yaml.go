@@ -16,7 +16,7 @@ import (
 // directives and a second document are refused. A failure is an *Error.
 func ReadYAML(name string, data []byte, limits Limits) (*Document, error) {
 	limits = limits.orDefaults()
-	text, err := decode(name, data, limits)
+	text, err := decode(name, 1, data, limits)
 	if err != nil {
 		return nil, err
 	}
@@ -41,7 +41,7 @@ func parseYAML(name, text string, limits Limits) (*Node, error) {
 	}
 	count, last := countNodes(top, limits.Nodes)
 	if last != nil {
-		at := yamlPos(last)
+		at := yamlPos(text, last)
 		return nil, newError(name, at, at, tooMany, grouped(limits.Nodes))
 	}
 	r := yamlReader{file: name, limits: limits, cur: newCursor(text), free: make([]Node, count)}
@@ -53,8 +53,8 @@ func parseYAML(name, text string, limits Limits) (*Node, error) {
 	var second yaml.Node
 	switch err := load(loader, &second); {
 	case err == nil:
-		at := yamlPos(&second)
-		return nil, newError(name, at, at, "found a second document; expected one record in a file")
+		at := yamlPos(text, &second)
+		return nil, newError(name, at, at, "found a second document; expected one in a file")
 	case err != io.EOF:
 		return nil, yamlError(name, text, limits, err)
 	}
@@ -67,9 +67,9 @@ func firstDocument(loader *yaml.Loader, name, text string, limits Limits) (*yaml
 	top := pos{1, 1}
 	switch err := load(loader, &document); {
 	case err == io.EOF && strings.TrimSpace(text) == "":
-		return nil, newError(name, top, top, "found an empty file; expected a job record")
+		return nil, newError(name, top, top, emptyFile)
 	case err == io.EOF:
-		return nil, newError(name, top, top, "found only comments; expected a job record")
+		return nil, newError(name, top, top, "found only comments; expected keys and values")
 	case err != nil:
 		return nil, yamlError(name, text, limits, err)
 	}
@@ -83,8 +83,8 @@ func firstDocument(loader *yaml.Loader, name, text string, limits Limits) (*yaml
 	case y.Kind == yaml.ScalarNode:
 		what = "the text " + quote(y.Value)
 	}
-	at := yamlPos(y)
-	return nil, newError(name, at, at, "found %s; expected a record that begins with a key, like job:", what)
+	at := yamlPos(text, y)
+	return nil, newError(name, at, at, "found %s; expected keys and values at the top level", what)
 }
 
 // load runs the parser. It is held to its word that broken text is an error
@@ -145,7 +145,13 @@ func countNodes(y *yaml.Node, limit int) (n int, over *yaml.Node) {
 	return n, nil
 }
 
-func yamlPos(y *yaml.Node) pos { return pos{int32(y.Line), int32(y.Column)} }
+// yamlPos is where a node begins, which for one that is not written can be
+// beyond the end of the text.
+func yamlPos(text string, y *yaml.Node) pos {
+	c := newCursor(text)
+	c.seek(y.Line, y.Column)
+	return c.pos()
+}
 
 // isEmpty recognises a value that is not written at all, as after "alarm:".
 func isEmpty(y *yaml.Node) bool {

@@ -32,6 +32,9 @@ func yamlError(file, text string, limits Limits, err error) error {
 	case "could not find expected ':'":
 		return newError(file, open, open, "found text without a colon after it; expected key: value")
 	}
+	if strings.HasSuffix(load.ContextMsg, "directive") {
+		return newError(file, open, open, "found a directive; directives are not read: remove this line")
+	}
 	message := load.Message
 	before := c.text[:c.off]
 	before = before[strings.LastIndexAny(before, "\r\n")+1:]
@@ -71,7 +74,7 @@ var yamlMessages = map[string]string{
 	"did not find expected line break":                       "found %F after a value; expected the end of the line, or quotes around the whole text",
 	"did not find expected '-' indicator":                    "found %F; expected another '-' of the list that begins at %O, indented like its first",
 	"did not find expected node content":                     "found %F; expected a value",
-	"did not find expected <document start>":                 "found %F after the end of the record; expected the end of the file",
+	"did not find expected <document start>":                 "found %F after the end of the document; expected the end of the file",
 	"found unexpected end of stream":                         "found the end of the file; expected the closing quote of the text that begins at %O",
 	"found unexpected document indicator":                    "found a document marker; expected the closing quote of the text that begins at %O",
 	"found unknown escape character":                         `found a backslash that begins no escape, in the text at %O; write \\, or use single quotes`,
@@ -80,5 +83,5 @@ var yamlMessages = map[string]string{
 	"found a comment without preceding whitespace":           "found # directly after a value; put a space before a comment, or text that holds # in quotes",
 	"did not find expected comment or line break":            "found %F after the sign for a block of text; expected the end of the line",
 	"found unexpected content after document-end marker":     "found %F after the end marker ...; expected the end of the file",
-	"did not find expected <document end> before directive":  "found a directive; expected one record in a file",
+	"did not find expected <document end> before directive":  "found a second document; expected one in a file",
 }

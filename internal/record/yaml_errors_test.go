@@ -6,23 +6,28 @@ func TestYAMLErrors(t *testing.T) {
 	const (
 		noKey  = "found a colon where no key can stand; check the indentation, or put text that holds a colon and a space in quotes"
 		tab    = "found a tab used as indentation; expected spaces"
-		second = "found a second document; expected one record in a file"
+		long   = "the pit, the pipe, the fan, the discharge and the alarm"
+		second = "found a second document; expected one in a file"
 	)
 	for _, c := range []struct{ name, in, want string }{
-		{"empty", "", "job:1:1: found an empty file; expected a job record"},
-		{"blank", " \n\r\n", "job:1:1: found an empty file; expected a job record"},
-		{"only comments", "# a\n  # b\n", "job:1:1: found only comments; expected a job record"},
-		{"only a marker", "---\n", "job:2:1: found an empty document; expected a record that begins with a key, like job:"},
-		{"top is a list", "# a\n- b\n", "job:2:1: found a list; expected a record that begins with a key, like job:"},
-		{"top is text", "job J-1\n", `job:1:1: found the text "job J-1"; expected a record that begins with a key, like job:`},
-		{"top is null", "~\n", `job:1:1: found the text "~"; expected a record that begins with a key, like job:`},
+		{"empty", "", "job:1:1: found an empty file; expected keys and values"},
+		{"blank", " \n\r\n", "job:1:1: found an empty file; expected keys and values"},
+		{"only comments", "# a\n  # b\n", "job:1:1: found only comments; expected keys and values"},
+		{"only a marker", "---\n", "job:2:1: found an empty document; expected keys and values at the top level"},
+		{"only a marker, no line break", "---", "job:1:4: found an empty document; expected keys and values at the top level"},
+		{"top is a list", "# a\n- b\n", "job:2:1: found a list; expected keys and values at the top level"},
+		{"top is text", "job J-1\n", `job:1:1: found the text "job J-1"; expected keys and values at the top level`},
+		{"top is null", "~\n", `job:1:1: found the text "~"; expected keys and values at the top level`},
 		{"second document", "a: 1\n---\nb: 1\n", "job:2:1: " + second},
 		{"second document, empty", "a: 1\n---\n", "job:2:1: " + second},
 		{"second document after an end mark", "a: 1\n...\nb: 2\n", "job:3:1: " + second},
 		{"text after an end mark", "a: 1\n... x\n", "job:2:5: found 'x' after the end marker ...; expected the end of the file"},
+		{"second document, broken", "a: 1\n---\n[b\n", "job:4:1: found the end of the file; expected ',' or ']' in the list that begins at line 3, column 1"},
+		{"directive between documents", "a: 1\n...\n%FAN\n---\nb: 1\n", "job:3:1: found a directive; directives are not read: remove this line"},
 		{"directive", "# a\n%YAML 1.2\n---\na: 1\n", `job:2:1: found the directive "%YAML 1.2"; directives are not read: remove this line`},
 
 		{"same key twice", "a: 1\nb: 2\n'a': 3\n", `job:3:1: found the key "a" a second time; the first is at line 1, column 1: keep one of them`},
+		{"long key twice", long + ": 1\n" + long + ": 2\n", `job:2:1: found the key "the pit, the pipe, the fan, the discharg…" a second time; the first is at line 1, column 1: keep one of them`},
 		{"same key in brackets", "v: {é: 1, é: 2}\n", `job:1:11: found the key "é" a second time; the first is at line 1, column 5: keep one of them`},
 		{"key is a number", "v:\n  2026: a\n", "job:2:3: found the key 2026, which YAML reads as a value that is no text (number); put it in quotes"},
 		{"key starts with a zero", "012: a\n", "job:1:1: found the key 012, which YAML reads as a value that is no text (number); put it in quotes"},
@@ -33,6 +38,7 @@ func TestYAMLErrors(t *testing.T) {
 		{"key is a mapping", "{a: 1}: b\n", "job:1:1: found a list or mapping as a key; expected text"},
 		{"merge key", "a: 1\n<<: {b: 2}\n", "job:2:1: found the merge key <<, which is not read; write the values out"},
 		{"anchor", "a: &x 1\nb: *x\n", "job:1:4: found the anchor &x; anchors are not read: write the value out wherever it is needed"},
+		{"anchor in a list", "a: [1, &x 1]\n", "job:1:8: found the anchor &x; anchors are not read: write the value out wherever it is needed"},
 		{"anchor on a mapping", "a: &x\n  b: 1\n", "job:1:4: found the anchor &x; anchors are not read: write the value out wherever it is needed"},
 		{"anchor on a key", "&x a: 1\n", "job:1:1: found the anchor &x; anchors are not read: write the value out wherever it is needed"},
 		{"anchor on the record", "&x\na: 1\n", "job:1:1: found the anchor &x; anchors are not read: write the value out wherever it is needed"},
