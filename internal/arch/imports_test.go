@@ -27,7 +27,7 @@ type goPackage struct {
 
 // goList asks the go command for every package of this module, once.
 var goList = sync.OnceValues(func() (map[string]goPackage, error) {
-	cmd := exec.Command("go", "list", "-json=ImportPath,Name,Doc,Imports,TestImports,XTestImports", "./...")
+	cmd := exec.Command("go", "list", "-e", "-json=ImportPath,Name,Doc,Imports,TestImports,XTestImports", "./...")
 	cmd.Dir = repository
 	var stderr strings.Builder
 	cmd.Stderr = &stderr
