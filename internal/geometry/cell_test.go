@@ -27,6 +27,18 @@ func TestFarthest(t *testing.T) {
 	}
 }
 
+// A slab like a U. The part nearest to the hole at the right end reaches into
+// both legs, and cutting it leaves a corner in the gap between them, 5.59 away.
+// The farthest place of the slab itself lies on its left side, where it is as far
+// to (1, 0) as to (2, 10): 1 + y^2 = 4 + (10 - y)^2.
+func TestFarthestAcrossGap(t *testing.T) {
+	slab := must[Polygon](t)(NewPolygon([]PlanPoint{{0, 0}, {10, 0}, {10, 8}, {8, 5}, {8, 1}, {2, 1}, {2, 10}, {0, 8}}))
+	gap := must[Gap](t)(slab.Farthest([]PlanPoint{{10, 5}, {1, 0}, {7, 0}, {2, 10}}))
+	if want := math.Hypot(1, 5.15); !near(gap.Distance, want, 1e-12) || gap.At.Distance(PlanPoint{0, 5.15}) > 1e-12 {
+		t.Errorf("%+v, want %g", gap, want)
+	}
+}
+
 func TestPassingShare(t *testing.T) {
 	slab := must[Polygon](t)(NewPolygon([]PlanPoint{{0, 0}, {40, 0}, {40, 24}, {0, 24}}))
 	for _, c := range []struct {
@@ -37,6 +49,7 @@ func TestPassingShare(t *testing.T) {
 		{"all pass", []Hole{{PlanPoint{1, 1}, true}, {PlanPoint{30, 20}, true}}, 1},
 		{"none passes", []Hole{{PlanPoint{1, 1}, false}}, 0},
 		{"border at a quarter", []Hole{{PlanPoint{5, 12}, true}, {PlanPoint{15, 12}, false}}, 0.25},
+		{"two readings at one place, the first bad", []Hole{{PlanPoint{5, 12}, false}, {PlanPoint{5, 12}, true}, {PlanPoint{15, 12}, true}}, 0.75},
 		{"two readings at one place", []Hole{{PlanPoint{5, 12}, true}, {PlanPoint{15, 12}, true}, {PlanPoint{5, 12}, false}}, 0.75},
 	} {
 		if got := must[float64](t)(slab.PassingShare(c.holes)); !near(got, c.want, 1e-12) {

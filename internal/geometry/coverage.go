@@ -108,13 +108,13 @@ func (d discs) arcs(p Polygon, i int) float64 {
 	if r == 0 {
 		return 0
 	}
-	// A cut too many does no harm. One at each place of possible contact keeps
-	// the middle of an arc from falling on the very line it is tested against.
+	// A cut too many does no harm. Cutting at mere contacts too keeps the middle
+	// of an arc from falling on the very line it is tested against.
 	cuts := []float64{0, 2 * math.Pi}
 	for k, a := range p.corners {
 		b := p.after(k)
 		foot, half := d.chord(i, a, b)
-		for _, t := range [3]float64{foot - half, foot, foot + half} {
+		for _, t := range [2]float64{foot - half, foot + half} {
 			if t >= -coincident && t <= 1+coincident {
 				cuts = append(cuts, bearing(a.toward(b, t).minus(c)))
 			}

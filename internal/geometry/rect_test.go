@@ -52,6 +52,10 @@ func TestHeightAboveNearestGround(t *testing.T) {
 	if err != nil || index != 1 || !near(height, 9.2*foot, 1e-12) {
 		t.Errorf("got %g ft over point %d (%v), want 9.2 ft over point 1", height/foot, index, err)
 	}
+	alike := []Point{{1, 0, 0.2}, {0, 1, 0.5}, {-1, 0, 0.3}}
+	if height, index, err := HeightAboveNearest(outlet, alike); err != nil || index != 1 || height != outlet.Z-0.5 {
+		t.Errorf("points equally near: got %g m over point %d (%v), want the highest", height, index, err)
+	}
 	if _, _, err := HeightAboveNearest(outlet, nil); err == nil {
 		t.Error("no ground point was accepted")
 	}

@@ -50,7 +50,7 @@ type LowPoint struct {
 	Depth float64 // m of water over it when it spills at the lower rim
 }
 
-// rounding is a depth, in metres, that only sums of floats make.
+// rounding is a rise, in metres, that only sums of floats make.
 const rounding = 1e-9
 
 // LowPoints lists the places in which water stands, in the order of flow. Both
@@ -77,9 +77,8 @@ func LowPoints(run []Segment) ([]LowPoint, error) {
 	for i := 1; i < n; i++ {
 		rimBefore = max(rimBefore, height[i-1])
 		along += run[i-1].Length
-		depth := min(rimBefore, rimAfter[i]) - height[i]
-		if depth > rounding && run[i-1].Rise < -rounding && risesNext(height[i:]) {
-			lows = append(lows, LowPoint{After: i - 1, Along: along, Depth: depth})
+		if run[i-1].Rise < -rounding && risesNext(height[i:]) {
+			lows = append(lows, LowPoint{After: i - 1, Along: along, Depth: min(rimBefore, rimAfter[i]) - height[i]})
 		}
 	}
 	return lows, nil

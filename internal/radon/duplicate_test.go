@@ -48,6 +48,20 @@ func TestCheckDuplicates(t *testing.T) {
 	}
 }
 
+// A mean of exactly 4.0 or 2.0 pCi/L belongs to the band above, however the two
+// results round on their way to Bq/m3.
+func TestLimitsAtTheirEdge(t *testing.T) {
+	for tenths := range 20 {
+		apart := float64(tenths) / 10
+		for mean, want := range map[float64]float64{4: 28, 2: 50} {
+			a, b := Result{Value: (mean + apart) * perPicocurie}, Result{Value: (mean - apart) * perPicocurie}
+			if p := must[Pair](t)(CheckDuplicates(a, b, 4*perPicocurie)); p.Limits.Warning != want {
+				t.Errorf("%g and %g pCi/L: %+v, want a warning limit of %g", mean+apart, mean-apart, p, want)
+			}
+		}
+	}
+}
+
 // Worked case 21: 4.4 and 3.5 pCi/L side by side.
 func TestStraddlingPair(t *testing.T) {
 	p := must[Pair](t)(CheckDuplicates(Result{Value: 4.4 * perPicocurie}, Result{Value: 3.5 * perPicocurie}, 4*perPicocurie))
