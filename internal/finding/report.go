@@ -41,6 +41,7 @@ type Job struct {
 	Stage    Stage          `json:"stage"`
 	SHA256   string         `json:"sha256"`
 	Profiles []string       `json:"profiles"`
+	Digest   string         `json:"digest"` // of the rulebook with these profiles
 	Outcome  Outcome        `json:"outcome"`
 	HeldBy   int            `json:"held_by"` // findings that hold the job
 	Counts   Counts         `json:"counts"`

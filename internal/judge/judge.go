@@ -42,14 +42,20 @@ func (j *Judge) prepare(ctx context.Context, query string) (rego.PreparedEvalQue
 	return rego.New(rego.Compiler(j.compiler), rego.Store(j.store), rego.Query(query), rego.StrictBuiltinErrors(true)).PrepareForEval(ctx)
 }
 
-// Judge gives one finding for each requirement and subject, met and not
-// applicable ones included, in no particular order. The input is the canonical
-// record with its derived values. A requirement that cannot be evaluated
-// becomes a finding about the rulebook and does not silence its neighbours.
-func (j *Judge) Judge(ctx context.Context, doc *record.Document, input map[string]any) ([]finding.Finding, error) {
+// Judgement is what the rulebook says of one record.
+type Judgement struct {
+	Findings []finding.Finding // one for each requirement and subject, in no particular order
+	Cautions []string          // safety reminders, in alphabetical order
+}
+
+// Judge asks every requirement of the stack; met and not applicable subjects
+// are included. The input is the canonical record with its derived values. A
+// requirement that cannot be evaluated becomes a finding about the rulebook
+// and does not silence its neighbours.
+func (j *Judge) Judge(ctx context.Context, doc *record.Document, input map[string]any) (Judgement, error) {
 	value, err := ast.InterfaceToValue(input)
 	if err != nil {
-		return nil, fmt.Errorf("canonical record: %w", err)
+		return Judgement{}, fmt.Errorf("canonical record: %w", err)
 	}
 	e := expander{judge: j, doc: doc, input: input}
 	answer, err := ask(ctx, j.all, value)
@@ -61,21 +67,34 @@ func (j *Judge) Judge(ctx context.Context, doc *record.Document, input map[strin
 	for _, name := range j.selection.Asked() {
 		e.requirement(name, asked[name], nil)
 	}
-	return e.findings, nil
+	return Judgement{e.findings, texts(answer["cautions"])}, nil
 }
 
 // oneByOne isolates the requirement that made the joint query fail.
-func (j *Judge) oneByOne(ctx context.Context, input ast.Value, e *expander) ([]finding.Finding, error) {
+func (j *Judge) oneByOne(ctx context.Context, input ast.Value, e *expander) (Judgement, error) {
 	outside, err := j.single(ctx, "outside", input)
 	if err != nil {
-		return nil, fmt.Errorf("scope of the profiles: %w", err)
+		return Judgement{}, fmt.Errorf("scope of the profiles: %w", err)
 	}
 	e.outside(outside)
 	for _, name := range j.selection.Asked() {
 		sets, err := j.single(ctx, fmt.Sprintf("asked[%q]", name), input)
 		e.requirement(name, sets, err)
 	}
-	return e.findings, nil
+	cautions, err := j.single(ctx, "cautions", input)
+	return Judgement{e.findings, texts(cautions)}, err
+}
+
+// texts reads a set of strings; OPA hands sets over in order.
+func texts(value any) []string {
+	list, _ := value.([]any)
+	out := make([]string, 0, len(list))
+	for _, item := range list {
+		if s, ok := item.(string); ok {
+			out = append(out, s)
+		}
+	}
+	return out
 }
 
 func (j *Judge) single(ctx context.Context, path string, input ast.Value) (any, error) {

@@ -48,7 +48,7 @@ func (s *Selection) Modules() map[string]string {
 // entry writes the entry module. Sets that a rule does not define are empty.
 func (s *Selection) entry() string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "package %s\n\nimport rego.v2\n\noutside := data.policy.scope.outside\n", EntryPackage)
+	fmt.Fprintf(&b, "package %s\n\nimport rego.v2\n\noutside := data.policy.scope.outside\n\ncautions := data.policy.cautions.show\n", EntryPackage)
 	for _, name := range s.Asked() {
 		r := s.rulebook.requirements[name]
 		fmt.Fprintf(&b, "\nasked[%q] := [", name)

@@ -1,0 +1,271 @@
+package main
+
+import (
+	"bufio"
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/outcome"
+	"github.com/slablint/slablint/internal/pipeline"
+	"github.com/slablint/slablint/internal/record"
+	"github.com/slablint/slablint/internal/report"
+)
+
+// checkFlags are the flags of commands that judge records.
+type checkFlags struct {
+	ruleFlags
+	stage   string
+	holdAt  string
+	asOf    string
+	formats []string
+	outputs []string
+	all     bool
+}
+
+func newCheck(w world) *cobra.Command {
+	var f checkFlags
+	cmd := &cobra.Command{
+		Use:   "check [PATH...]",
+		Short: "Judge records: files, folders, - for standard input, .ndjson streams",
+		Example: "  slablint check jobs/J-0107.yaml\n" +
+			"  slablint check --stage roughed-in --format json jobs/\n" +
+			"  slablint check --format json --output j.json --format text J-0107.yaml",
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if len(args) == 0 {
+				return errors.New("nothing to check: name a record, a folder, or - for standard input")
+			}
+			p, err := f.pipeline(w)
+			if err != nil {
+				return err
+			}
+			r := finding.Report{Format: finding.Format, Notice: finding.Notice, Rulebook: finding.Rulebook{Version: version}}
+			for _, path := range args {
+				checkPath(cmd.Context(), p, w.in, path, &r)
+			}
+			return f.finish(w, &r)
+		},
+	}
+	f.ruleFlags.add(cmd)
+	cmd.Flags().StringVar(&f.stage, "stage", "", "judge as if the job stood at this stage: planned, roughed-in, running or closeout")
+	cmd.Flags().StringVar(&f.holdAt, "hold-at", "required", "lightest grade that holds a job: hazard, required or recommended")
+	cmd.Flags().StringVar(&f.asOf, "as-of", "", "day on which variances must be valid, as 2026-03-17 (default today)")
+	cmd.Flags().StringArrayVar(&f.formats, "format", nil, "output format, default text (repeat together with --output): "+formatNames())
+	cmd.Flags().StringArrayVar(&f.outputs, "output", nil, "file for the format at the same place, default standard output")
+	cmd.Flags().BoolVar(&f.all, "all", false, "show met and not applicable too")
+	return cmd
+}
+
+func formatNames() string {
+	var names []string
+	for _, format := range report.Formats() {
+		names = append(names, format.Name)
+	}
+	return strings.Join(names, ", ")
+}
+
+// pipeline turns the flags into a pipeline.
+func (f *checkFlags) pipeline(w world) (*pipeline.Pipeline, error) {
+	options := pipeline.Options{Profiles: f.profiles, AsOf: w.today, Values: true}
+	var err error
+	if options.HoldAt, err = finding.ParseGrade(f.holdAt); err != nil {
+		return nil, fmt.Errorf("--hold-at: %w", err)
+	}
+	if f.stage != "" {
+		if options.Stage, err = finding.ParseStage(f.stage); err != nil {
+			return nil, fmt.Errorf("--stage: %w", err)
+		}
+	}
+	if f.asOf != "" {
+		if options.AsOf, err = time.Parse(time.DateOnly, f.asOf); err != nil {
+			return nil, fmt.Errorf("--as-of: expected a day such as 2026-03-17, found %q", f.asOf)
+		}
+	}
+	rb, err := f.rulebook()
+	if err != nil {
+		return nil, err
+	}
+	if len(f.profiles) > 0 { // a wrong name is a mistake in the call, not in every record
+		if _, err := rb.Select(f.profiles...); err != nil {
+			return nil, err
+		}
+	}
+	return pipeline.New(rb, options)
+}
+
+// finish completes the report, writes it in every format asked for and gives
+// the exit status as an error.
+func (f *checkFlags) finish(w world, r *finding.Report) error {
+	completeRulebook(r)
+	formats := f.formats
+	if len(formats) == 0 {
+		formats = []string{"text"}
+	}
+	if len(f.outputs) > len(formats) {
+		return errors.New("--output is given more often than --format")
+	}
+	for i, name := range formats {
+		write, err := report.Named(name)
+		if err != nil {
+			return err
+		}
+		options := report.Options{All: f.all, Width: 80}
+		if i < len(f.outputs) && f.outputs[i] != "-" {
+			if err := writeFile(f.outputs[i], func(out io.Writer) error { return write(out, *r, options) }); err != nil {
+				return err
+			}
+			continue
+		}
+		options.Colour = w.colour
+		if w.width > 0 {
+			options.Width = w.width
+		}
+		out := bufio.NewWriter(w.out)
+		if err := write(out, *r, options); err != nil {
+			return err
+		}
+		if err := out.Flush(); err != nil {
+			return err
+		}
+	}
+	if status := outcome.Status(*r); status != outcome.StatusReady {
+		return statusError(status)
+	}
+	return nil
+}
+
+// completeRulebook fills in what all jobs of the report have in common.
+func completeRulebook(r *finding.Report) {
+	for _, job := range r.Jobs {
+		for _, name := range job.Profiles {
+			if !slices.Contains(r.Rulebook.Profiles, name) {
+				r.Rulebook.Profiles = append(r.Rulebook.Profiles, name)
+			}
+		}
+		if r.Rulebook.Digest == "" {
+			r.Rulebook.Digest = job.Digest
+		} else if r.Rulebook.Digest != job.Digest {
+			r.Rulebook.Digest = "several, see each job"
+		}
+	}
+}
+
+// writeFile replaces a file as a whole: readers see the old one or the new one.
+func writeFile(path string, write func(io.Writer) error) error {
+	temporary, err := os.CreateTemp(filepath.Dir(path), "."+filepath.Base(path)+".*")
+	if err != nil {
+		return err
+	}
+	defer os.Remove(temporary.Name()) //nolint:errcheck // gone after the rename
+	out := bufio.NewWriter(temporary)
+	err = errors.Join(write(out), out.Flush(), temporary.Chmod(0o644), temporary.Sync(), temporary.Close())
+	if err != nil {
+		return fmt.Errorf("%s: %w", path, err)
+	}
+	return os.Rename(temporary.Name(), path)
+}
+
+// checkPath judges one argument and adds to the report.
+func checkPath(ctx context.Context, p *pipeline.Pipeline, in io.Reader, path string, r *finding.Report) {
+	if path == "-" {
+		data, err := io.ReadAll(in)
+		if err != nil {
+			r.Errors = append(r.Errors, finding.Error{File: "-", Line: 1, Column: 1, Message: err.Error()})
+			return
+		}
+		checkBytes(ctx, p, "-", data, nil, r)
+		return
+	}
+	files, err := recordFiles(path)
+	if err != nil {
+		r.Errors = append(r.Errors, finding.Error{File: path, Line: 1, Column: 1, Message: plainError(err)})
+		return
+	}
+	for _, file := range files {
+		data, err := os.ReadFile(file)
+		if err != nil {
+			r.Errors = append(r.Errors, finding.Error{File: file, Line: 1, Column: 1, Message: plainError(err)})
+			continue
+		}
+		checkBytes(ctx, p, file, data, os.DirFS(filepath.Dir(file)), r)
+	}
+}
+
+func checkBytes(ctx context.Context, p *pipeline.Pipeline, name string, data []byte, files fs.FS, r *finding.Report) {
+	doc, err := record.Read(name, data, record.Limits{})
+	if err != nil {
+		r.Errors = append(r.Errors, readError(name, err))
+		return
+	}
+	job, errs := p.Run(ctx, doc, files)
+	if len(errs) > 0 {
+		r.Errors = append(r.Errors, errs...)
+		return
+	}
+	r.Jobs = append(r.Jobs, job)
+}
+
+func readError(name string, err error) finding.Error {
+	var at *record.Error
+	if errors.As(err, &at) {
+		return finding.Error{File: at.Spot.File, Line: at.Spot.Line, Column: at.Spot.Column, Message: at.Message}
+	}
+	return finding.Error{File: name, Line: 1, Column: 1, Message: err.Error()}
+}
+
+func plainError(err error) string {
+	if errors.Is(err, fs.ErrNotExist) {
+		return "there is no such file or folder"
+	}
+	return err.Error()
+}
+
+// recordFiles lists the records at a path in order: the file itself, or every
+// YAML and JSON file below a folder except saved reports and hidden folders.
+func recordFiles(path string) ([]string, error) {
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, err
+	}
+	if !info.IsDir() {
+		return []string{path}, nil
+	}
+	var files []string
+	err = filepath.WalkDir(path, func(file string, entry fs.DirEntry, err error) error {
+		if err != nil {
+			return err
+		}
+		if entry.IsDir() {
+			if file != path && strings.HasPrefix(entry.Name(), ".") {
+				return fs.SkipDir
+			}
+			return nil
+		}
+		if isRecordName(entry.Name()) {
+			files = append(files, file)
+		}
+		return nil
+	})
+	return files, err
+}
+
+func isRecordName(name string) bool {
+	if strings.HasPrefix(name, ".") || strings.HasSuffix(name, ".report.json") || name == "slablint.yaml" {
+		return false
+	}
+	switch filepath.Ext(name) {
+	case ".yaml", ".yml", ".json":
+		return true
+	}
+	return false
+}

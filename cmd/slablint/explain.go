@@ -1,0 +1,75 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"github.com/slablint/slablint/internal/finding"
+)
+
+func newExplain(w world) *cobra.Command {
+	var f ruleFlags
+	cmd := &cobra.Command{
+		Use:   "explain REQUIREMENT",
+		Short: "Say why a requirement exists, its limits, sources and remedy",
+		Args:  cobra.ExactArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error {
+			rb, err := f.rulebook()
+			if err != nil {
+				return err
+			}
+			stacks, err := f.stackOrAll(rb)
+			if err != nil {
+				return err
+			}
+			list := demands(rb, stacks)
+			for _, d := range list {
+				if d.Requirement == args[0] {
+					return explain(w, d)
+				}
+			}
+			return fmt.Errorf("unknown requirement %q%s", args[0], similar(args[0], list))
+		},
+	}
+	f.add(cmd)
+	return cmd
+}
+
+func explain(w world, d demand) error {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s\n  %s.\n\n", d.Requirement, d.Title)
+	fmt.Fprintf(&b, "  Why     %s\n  Remedy  %s\n  Grade   %s\n  Due     from stage %s, for each %s\n\n", d.Why, d.Remedy, d.Grade, d.Stage, d.Subject)
+	for _, profile := range sortedKeys(d.Limits) {
+		l := d.Limits[profile]
+		fmt.Fprintf(&b, "  %s (%s, from %s)\n", profile, l.Grade, l.Stage)
+		for _, name := range sortedKeys(l.Values) {
+			fmt.Fprintf(&b, "    %s: %s\n", strings.ReplaceAll(name, "_", " "), l.Values[name])
+		}
+		fmt.Fprintf(&b, "    source: %s\n", l.sourceText())
+		if l.Note != "" {
+			fmt.Fprintf(&b, "    note: %s\n", l.Note)
+		}
+	}
+	fmt.Fprintf(&b, "\n  %s\n", finding.Notice)
+	_, err := fmt.Fprint(w.out, b.String())
+	return err
+}
+
+// similar suggests requirements that share a word with what was asked for.
+func similar(name string, list []demand) string {
+	var near []string
+	for _, d := range list {
+		for _, word := range strings.FieldsFunc(name, func(r rune) bool { return r == '.' || r == '_' || r == '-' }) {
+			if len(word) > 3 && strings.Contains(d.Requirement, word) && len(near) < 5 {
+				near = append(near, d.Requirement)
+				break
+			}
+		}
+	}
+	if len(near) == 0 {
+		return ": slablint rules lists them"
+	}
+	return "; near it: " + strings.Join(near, ", ")
+}

@@ -1,0 +1,106 @@
+package outcome
+
+import (
+	"testing"
+	"time"
+
+	"github.com/slablint/slablint/internal/finding"
+)
+
+func open(v finding.Verdict, g finding.Grade, due finding.Stage) finding.Finding {
+	return finding.Finding{Requirement: "exhaust.rain_cap", Subject: "sys-1", Verdict: v, Grade: g, Stage: due}
+}
+
+func TestWhatHoldsAJob(t *testing.T) {
+	tests := []struct {
+		name   string
+		f      finding.Finding
+		terms  Terms
+		status finding.Outcome
+	}{
+		{"deficient", open(finding.Deficient, finding.Required, finding.Running), Terms{Stage: finding.Closeout}, finding.Hold},
+		{"unrecorded", open(finding.Unrecorded, finding.Required, finding.Running), Terms{Stage: finding.Closeout}, finding.Hold},
+		{"not yet due", open(finding.Deficient, finding.Hazard, finding.Closeout), Terms{Stage: finding.Running}, finding.Ready},
+		{"advice", open(finding.Deficient, finding.Recommended, finding.Planned), Terms{Stage: finding.Closeout}, finding.Ready},
+		{"advice, when asked for", open(finding.Deficient, finding.Recommended, finding.Planned), Terms{Stage: finding.Closeout, HoldAt: finding.Recommended}, finding.Hold},
+		{"required, when only hazards hold", open(finding.Deficient, finding.Required, finding.Planned), Terms{Stage: finding.Closeout, HoldAt: finding.Hazard}, finding.Ready},
+		{"undetermined hazard", open(finding.Undetermined, finding.Hazard, finding.Planned), Terms{Stage: finding.Closeout}, finding.Hold},
+		{"undetermined", open(finding.Undetermined, finding.Required, finding.Planned), Terms{Stage: finding.Closeout}, finding.Ready},
+		{"met", open(finding.Met, finding.Hazard, finding.Planned), Terms{Stage: finding.Closeout}, finding.Ready},
+		{"known before", open(finding.Deficient, finding.Hazard, finding.Planned), Terms{Stage: finding.Closeout, Known: func(finding.Finding) bool { return true }}, finding.Ready},
+		{"unknown stage is held to everything", open(finding.Deficient, finding.Hazard, finding.Closeout), Terms{Stage: "no-such-stage"}, finding.Hold},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			var job finding.Job
+			Decide(&job, []finding.Finding{tt.f}, nil, tt.terms)
+			if job.Outcome != tt.status {
+				t.Errorf("outcome %s, want %s", job.Outcome, tt.status)
+			}
+		})
+	}
+}
+
+func TestVariances(t *testing.T) {
+	lastDay := time.Date(2027, 3, 20, 0, 0, 0, 0, time.UTC)
+	full := Variance{
+		ID: "var-1", Requirement: "exhaust.rain_cap", Subject: "sys-1", Authority: "Building office", Role: "code official",
+		Reason: "hail", Document: "letter-1", Expires: lastDay,
+	}
+	without := func(change func(*Variance)) Variance { v := full; change(&v); return v }
+	tests := []struct {
+		name    string
+		v       Variance
+		found   finding.Verdict // of the requirement before the variance
+		asOf    time.Time
+		want    finding.Verdict
+		against string // the demand on the variance that is not met
+	}{
+		{"covers", full, finding.Deficient, lastDay, finding.Variance, ""},
+		{"covers through its last day", full, finding.Deficient, lastDay.Add(23 * time.Hour), finding.Variance, ""},
+		{"ends after it", full, finding.Deficient, lastDay.Add(24 * time.Hour), finding.Deficient, "variances.current"},
+		{"no authority", without(func(v *Variance) { v.Authority = "" }), finding.Deficient, lastDay, finding.Deficient, "variances.complete"},
+		{"no last day", without(func(v *Variance) { v.Expires = time.Time{} }), finding.Deficient, lastDay, finding.Deficient, "variances.complete"},
+		{"wrong subject", without(func(v *Variance) { v.Subject = "sys-2" }), finding.Deficient, lastDay, finding.Deficient, "variances.matched"},
+		{"no longer needed", full, finding.Met, lastDay, finding.Met, "variances.needed"},
+		{"cannot cover what was not recorded", full, finding.Unrecorded, lastDay, finding.Unrecorded, "variances.needed"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			var job finding.Job
+			Decide(&job, []finding.Finding{open(tt.found, finding.Hazard, finding.Planned)}, []Variance{tt.v}, Terms{Stage: finding.Closeout, AsOf: tt.asOf})
+			against := ""
+			for _, f := range job.Findings {
+				if f.Requirement == "exhaust.rain_cap" && f.Verdict != tt.want {
+					t.Errorf("verdict %s, want %s", f.Verdict, tt.want)
+				}
+				if f.Subject == "var-1" && f.Verdict != finding.Met {
+					against += f.Requirement
+				}
+			}
+			if against != tt.against {
+				t.Errorf("against the variance: %q, want %q", against, tt.against)
+			}
+			if covered := tt.want == finding.Variance || tt.want == finding.Met && tt.against == ""; covered != (job.Outcome == finding.Ready) {
+				t.Errorf("outcome %s", job.Outcome)
+			}
+		})
+	}
+}
+
+func TestStatus(t *testing.T) {
+	ready, hold := finding.Job{Outcome: finding.Ready}, finding.Job{Outcome: finding.Hold}
+	for _, tt := range []struct {
+		report finding.Report
+		want   int
+	}{
+		{finding.Report{}, StatusReady},
+		{finding.Report{Jobs: []finding.Job{ready, ready}}, StatusReady},
+		{finding.Report{Jobs: []finding.Job{ready, hold}}, StatusHold},
+		{finding.Report{Jobs: []finding.Job{hold}, Errors: []finding.Error{{}}}, StatusError},
+	} {
+		if got := Status(tt.report); got != tt.want {
+			t.Errorf("status %d, want %d", got, tt.want)
+		}
+	}
+}

@@ -1,0 +1,27 @@
+package policy.cautions_test
+
+import data.policy.cautions
+import rego.v2
+
+shown(job) := n if n := count(cautions.show) with input as job
+
+test_nothing_recorded_shows_nothing if shown({}) == 0
+
+causes := [
+	{"safety": {"concrete_drilled": true}},
+	{"systems": [{"id": "s", "suction_points": [{"id": "p"}]}]},
+	{"systems": [{"id": "s", "pipe": [{"id": "p"}]}]},
+	{"systems": [{"id": "s", "powered_by": "fan"}]},
+	{"systems": [{"id": "s", "discharge": {"mounting": "through-roof"}}]},
+	{"house": {"combustion": [{"id": "c"}]}},
+	{"house": {"hazards": [{"id": "h", "kind": "asbestos", "state": "suspected"}]}},
+	{"house": {"year_built": 1968}},
+	{"house": {"foundations": [{"id": "f", "kind": "crawlspace"}]}},
+	{"measurements": {"tests": [{"id": "t", "phase": "before", "result": {"si": 3700}}]}},
+]
+
+test_each_caution_has_its_cause if count([job | some job in causes; shown(job) == 1]) == count(causes)
+
+test_cleared_asbestos_needs_no_caution if {
+	shown({"house": {"hazards": [{"id": "h", "kind": "asbestos", "state": "ruled-out"}]}}) == 0
+}
