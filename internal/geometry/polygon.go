@@ -104,14 +104,13 @@ func extent(corners []PlanPoint) float64 {
 	return max(hi.X-lo.X, hi.Y-lo.Y)
 }
 
-// firstCrossing finds two sides that share more than the corner between them.
+// firstCrossing finds two sides, not next to each other, that have a place in
+// common. Where an outline folds back on the side before, one of the folded sides
+// also meets the side after or before the two.
 func firstCrossing(corners []PlanPoint) (i, j int, found bool) {
 	n := len(corners)
 	for i = range n {
 		a, b := corners[i], corners[(i+1)%n]
-		if c := corners[(i+2)%n]; foldsBack(a, b, c) {
-			return i, (i + 1) % n, true
-		}
 		for j = i + 2; j < n; j++ {
 			if (j+1)%n != i && meet(a, b, corners[j], corners[(j+1)%n]) {
 				return i, j, true
@@ -119,11 +118,6 @@ func firstCrossing(corners []PlanPoint) (i, j int, found bool) {
 		}
 	}
 	return 0, 0, false
-}
-
-// foldsBack says whether the way a-b-c turns straight back on itself at b.
-func foldsBack(a, b, c PlanPoint) bool {
-	return side(a, b, c) == 0 && a.minus(b).dot(c.minus(b)) > 0
 }
 
 // meet says whether the segments ab and cd have a place in common.

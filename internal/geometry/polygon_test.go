@@ -33,6 +33,21 @@ func TestPolygonRefusals(t *testing.T) {
 	}
 }
 
+// However a plan lies, rounding must not part what touches.
+func TestTouchingAtAnyTurn(t *testing.T) {
+	rng := rand.New(rand.NewPCG(25, 26))
+	for range 1000 {
+		sin, cos := math.Sincos(2 * math.Pi * rng.Float64())
+		var corners []PlanPoint
+		for _, c := range []PlanPoint{{0, 0}, {4, 0}, {4, 4}, {2, 0}, {0, 4}} {
+			corners = append(corners, PlanPoint{foot * (cos*c.X - sin*c.Y), foot * (sin*c.X + cos*c.Y)})
+		}
+		if _, err := NewPolygon(corners); !errors.Is(err, ErrNotSimple) {
+			t.Fatalf("%v: %v", corners, err)
+		}
+	}
+}
+
 func TestPolygonArea(t *testing.T) {
 	backward := make([]PlanPoint, 0, 7)
 	for i := range ell {

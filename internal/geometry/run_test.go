@@ -43,6 +43,7 @@ func TestLowPoints(t *testing.T) {
 		{"spills over the soil end", []Segment{{3, -0.3}, {4, 3}}, []LowPoint{{0, 3, 0.3}}},
 		{"level bottom", []Segment{{2, 1}, {3, -0.2}, {1, 0}, {4, 3}}, []LowPoint{{1, 5, 0.2}}},
 		{"level step on the way down", []Segment{{2, 1}, {3, -0.2}, {1, 0}, {1, -0.1}, {4, 3}}, []LowPoint{{3, 7, 0.3}}},
+		{"a step up by rounding only", []Segment{{2, 1}, {3, -0.2}, {1, 1e-15}, {1, -0.1}, {4, 3}}, []LowPoint{{3, 7, 0.3}}},
 		{"level to the open end", []Segment{{2, 1}, {3, -0.2}, {1, 0}}, nil},
 		{"two sags under one rim", []Segment{{5, 1}, {2, -0.5}, {2, 0.2}, {2, -0.1}, {5, 2}},
 			[]LowPoint{{1, 7, 0.5}, {3, 11, 0.4}}},

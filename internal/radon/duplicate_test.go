@@ -51,8 +51,8 @@ func TestCheckDuplicates(t *testing.T) {
 // A mean of exactly 4.0 or 2.0 pCi/L belongs to the band above, however the two
 // results round on their way to Bq/m3.
 func TestLimitsAtTheirEdge(t *testing.T) {
-	for tenths := range 20 {
-		apart := float64(tenths) / 10
+	for hundredths := range 200 {
+		apart := float64(hundredths) / 100
 		for mean, want := range map[float64]float64{4: 28, 2: 50} {
 			a, b := Result{Value: (mean + apart) * perPicocurie}, Result{Value: (mean - apart) * perPicocurie}
 			if p := must[Pair](t)(CheckDuplicates(a, b, 4*perPicocurie)); p.Limits.Warning != want {
