@@ -1,5 +1,5 @@
-// Package schema embeds the JSON Schemas of records, derived values, profiles
-// and reports. It holds no logic.
+// Package schema embeds the JSON Schemas of records, derived values and
+// reports. It holds no logic.
 package schema
 
 import _ "embed"
@@ -13,6 +13,9 @@ var derived []byte
 //go:embed canonical.schema.json
 var canonical []byte
 
+//go:embed report.schema.json
+var report []byte
+
 // Job is the schema of the record that people write.
 func Job() []byte { return job }
 
@@ -22,3 +25,6 @@ func Derived() []byte { return derived }
 // Canonical is the generated schema of what rules read: the record in its
 // canonical form with derived values.
 func Canonical() []byte { return canonical }
+
+// Report is the schema of the JSON report that other programs read.
+func Report() []byte { return report }

@@ -54,7 +54,7 @@ func (v *Validator) unknownFields(doc *record.Document, n *record.Node, s *shape
 // instead says which field was probably meant.
 func (v *Validator) instead(key string, s *shape) string {
 	near := nearest(key, s.names)
-	belongs := v.homes[key]
+	belongs := v.homes()[key]
 	switch {
 	case len(belongs) > 0 && len(belongs) <= 3 && (near == nil || distance(fold(key), fold(near[0]), 1) > 1):
 		return "it belongs " + either(belongs)
@@ -68,14 +68,15 @@ func (v *Validator) instead(key string, s *shape) string {
 func homes(root *shape) map[string][]string {
 	out := make(map[string][]string)
 	root.walk(place.Root, func(at place.Pointer, s *shape) {
+		if s.Dimension != "" || s.names == nil {
+			return
+		}
 		home := "at the top of the record"
 		if at != place.Root {
 			home = "in " + plainPath(at)
 		}
 		for _, name := range s.names {
-			if s.Dimension == "" {
-				out[name] = append(out[name], home)
-			}
+			out[name] = append(out[name], home)
 		}
 	})
 	return out

@@ -62,7 +62,7 @@ func TestBrokenSchemaIsAnError(t *testing.T) {
 // Every schema of this module is one that the library compiles as published.
 func TestPublishedSchemasCompile(t *testing.T) {
 	for name, text := range map[string][]byte{
-		"job": schema.Job(), "derived": schema.Derived(), "canonical": schema.Canonical(),
+		"job": schema.Job(), "derived": schema.Derived(), "canonical": schema.Canonical(), "report": schema.Report(),
 	} {
 		if _, err := compile(text); err != nil {
 			t.Errorf("%s: %v", name, err)

@@ -60,6 +60,9 @@ func plainPath(at place.Pointer) string {
 // far as it has any: seen from a pipe of the first system, the suction points
 // are those of the first system.
 func bind(pattern, at place.Pointer) place.Pointer {
+	if !strings.Contains(string(pattern), anyIndex) {
+		return pattern
+	}
 	tokens, own := pattern.Split(), at.Split()
 	out := place.Root
 	for i, token := range tokens {

@@ -45,6 +45,7 @@ type shape struct {
 	pattern  *regexp.Regexp
 	linked   bool
 	holdsIDs bool // whether s or something below is a list of entries with an id
+	namesIDs bool // whether s or something below refers to an id
 }
 
 // types is the keyword "type", which is one name or a list.
@@ -78,11 +79,7 @@ type literal struct {
 }
 
 func (l *literal) UnmarshalJSON(data []byte) error {
-	var compact bytes.Buffer
-	if err := json.Compact(&compact, data); err != nil {
-		return err
-	}
-	l.text = compact.String()
+	l.text = string(data)
 	switch data[0] {
 	case '"':
 		l.kind = record.String
@@ -153,6 +150,7 @@ func (s *shape) link(defs map[string]*shape) error {
 		return nil
 	}
 	s.linked = true
+	s.namesIDs = s.Refers != ""
 	if s.Ref != "" {
 		return s.resolve(defs)
 	}
@@ -176,14 +174,20 @@ func (s *shape) link(defs map[string]*shape) error {
 		if err := s.Properties[name].link(defs); err != nil {
 			return fmt.Errorf("%s: %w", name, err)
 		}
-		s.holdsIDs = s.holdsIDs || s.Properties[name].holdsIDs
+		s.inherit(s.Properties[name])
 	}
 	if s.Items == nil {
 		return nil
 	}
 	err := s.Items.link(defs)
-	s.holdsIDs = s.isSubjects() || s.Items.holdsIDs
+	s.holdsIDs = s.isSubjects()
+	s.inherit(s.Items)
 	return err
+}
+
+func (s *shape) inherit(below *shape) {
+	s.holdsIDs = s.holdsIDs || below.holdsIDs
+	s.namesIDs = s.namesIDs || below.namesIDs
 }
 
 // resolve puts what a reference leads to beside the annotations that stand

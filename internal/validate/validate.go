@@ -22,7 +22,7 @@ const mostErrors = 50
 // Validator checks records. Goroutines may share it.
 type Validator struct {
 	root    *shape
-	homes   map[string][]string // name of a field -> where it belongs, in words
+	homes   func() map[string][]string // name of a field -> where it belongs, in words
 	library func() (*jsonschema.Schema, error)
 }
 
@@ -37,7 +37,7 @@ func newValidator(schema []byte) (*Validator, error) {
 	}
 	return &Validator{
 		root:    root,
-		homes:   homes(root),
+		homes:   sync.OnceValue(func() map[string][]string { return homes(root) }),
 		library: sync.OnceValues(func() (*jsonschema.Schema, error) { return compileAsDraft7(schema) }),
 	}, nil
 }
@@ -50,7 +50,8 @@ func newValidator(schema []byte) (*Validator, error) {
 // {value, unit} here; whether they can be read is found when they are.
 func (v *Validator) Check(doc *record.Document) []finding.Error {
 	var found []mistake
-	if !accepts(doc.Root, v.root) {
+	quick := accepts(doc.Root, v.root)
+	if !quick {
 		library, err := v.library()
 		if err != nil {
 			return brokenSchema(doc, err)
@@ -61,7 +62,7 @@ func (v *Validator) Check(doc *record.Document) []finding.Error {
 		}
 		found = v.explain(doc, wrong)
 	}
-	found = append(found, v.checkIDs(doc)...)
+	found = append(found, v.checkIDs(doc, quick)...)
 	return report(doc.Name, found)
 }
 
