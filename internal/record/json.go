@@ -223,7 +223,6 @@ func (r *jsonReader) keep(base int) []Node {
 	}
 	start := len(r.free)
 	r.free = append(r.free, children...)
-	clear(children)
 	r.open = r.open[:base]
 	return r.free[start:len(r.free):len(r.free)]
 }

@@ -79,3 +79,16 @@ func TestHostileTexts(t *testing.T) {
 		}
 	}
 }
+
+// The parser is stopped while it builds the tree, not after.
+func TestParserGuard(t *testing.T) {
+	g := parserGuard{limits: Limits{Depth: 2, Nodes: 3}}
+	for i, c := range []struct {
+		depth int
+		want  error
+	}{{1, nil}, {4, nil}, {5, errTooDeep}, {1, errTooMany}} {
+		if err := g.CheckDepth(c.depth, nil); err != c.want {
+			t.Errorf("call %d: got %v, want %v", i, err, c.want)
+		}
+	}
+}

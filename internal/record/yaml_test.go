@@ -116,9 +116,13 @@ func TestYAMLManyKeys(t *testing.T) {
 	if n := mustRead(t, ReadYAML, text).Root.Len(); n != 20_000 {
 		t.Errorf("%d keys", n)
 	}
-	_, err := ReadYAML("job", []byte(text+"k5: 1\n"), Limits{})
-	if want := `job:20001:1: found the key "k5" a second time; the first is at line 6, column 1: keep one of them`; err == nil || err.Error() != want {
-		t.Errorf("got %v", err)
+	for _, c := range []struct{ key, want string }{
+		{"k5", `job:20001:1: found the key "k5" a second time; the first is at line 6, column 1: keep one of them`},
+		{"k12,345", `job:20001:1: found the key "k12,345" a second time; the first is at line 12346, column 1: keep one of them`},
+	} {
+		if _, err := ReadYAML("job", []byte(text+c.key+": 1\n"), Limits{}); err == nil || err.Error() != c.want {
+			t.Errorf("got %v", err)
+		}
 	}
 }
 
