@@ -42,7 +42,7 @@ func TestNearest(t *testing.T) {
 	}{
 		{"heightAboveGrade", []string{"height_above_grade"}},
 		{"height above eaves", []string{"height_above_eave"}},
-		{"hieght_above_rof", []string{"height_above_roof"}},
+		{"height_abvoe_rof", []string{"height_above_roof"}},
 		{"guards", []string{"guard"}},
 		{"a", []string{"x", "y", "z"}},
 		{"ID", []string{"id"}},

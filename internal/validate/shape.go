@@ -166,6 +166,11 @@ func (s *shape) link(defs map[string]*shape) error {
 	if slices.Contains(s.Type, "object") && (s.Additional == nil || *s.Additional) {
 		return fmt.Errorf("the object %q is not closed", s.Title)
 	}
+	for _, name := range s.Required {
+		if s.Properties[name] == nil {
+			return fmt.Errorf("%q is required of %q but is no field of it", name, s.Title)
+		}
+	}
 	s.names = slices.Sorted(maps.Keys(s.Properties))
 	for _, name := range s.names {
 		if !plainName.MatchString(name) {

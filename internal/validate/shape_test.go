@@ -16,6 +16,7 @@ func TestSchemaRefused(t *testing.T) {
 		{"pattern without words", `"a": {"type": "string", "pattern": "^x$"}`, "has no words to explain it"},
 		{"open object", `"a": {"title": "A", "type": "object", "properties": {}}`, `the object "A" is not closed`},
 		{"free keys", `"a": {"title": "A", "type": "object", "additionalProperties": true}`, `the object "A" is not closed`},
+		{"required but unknown", `"a": {"title": "A", "type": "object", "properties": {}, "required": ["b"], "additionalProperties": false}`, `"b" is required of "A"`},
 		{"odd name", `"a/b": {"type": "number"}`, `the name "a/b"`},
 		{"reference to nothing", `"a": {"$ref": "#/$defs/x"}`, "#/$defs/x leads to nothing"},
 		{"limit beside a reference", `"a": {"$ref": "#/$defs/d", "type": "string"}`, "stands beside the reference"},
