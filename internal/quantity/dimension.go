@@ -29,6 +29,12 @@ const (
 	Date              Dimension = "date"               // s since 1970-01-01T00:00:00Z of that day's 00:00 UTC
 	ThermalResistance Dimension = "thermal-resistance" // m2K/W
 	AirChangeRate     Dimension = "airchange-rate"     // 1/h
+	Density           Dimension = "density"            // kg/m3
+	Viscosity         Dimension = "viscosity"          // Pa s, dynamic
+	MassPerDay        Dimension = "mass-per-day"       // kg/s
+	PerLength         Dimension = "per-length"         // 1/m
+	Number            Dimension = "number"             // 1
+	Percent           Dimension = "percent"            // percent, see table
 )
 
 // dimensionOrder is the order in which dimensions are listed.
@@ -36,6 +42,7 @@ var dimensionOrder = []Dimension{
 	Length, Area, Volume, Pressure, Flow, Velocity, Radon, Exposure,
 	Temperature, Power, Energy, Voltage, Current, Slope, Ratio, Angle,
 	Duration, Time, Date, ThermalResistance, AirChangeRate,
+	Density, Viscosity, MassPerDay, PerLength, Number, Percent,
 }
 
 // Dimensions lists every dimension, in a fixed order.
@@ -49,6 +56,9 @@ func SIUnit(dim Dimension) string {
 	}
 	return ""
 }
+
+// bare says whether a number of the dimension may stand without a unit.
+func (dim Dimension) bare() bool { return dim == Ratio || dim == Number }
 
 // Units lists the symbols of the units that a quantity of this dimension may be
 // written in, the SI one first. Time and Date have none: they are written as

@@ -71,6 +71,10 @@ var checks = []check{
 	{"", Flow, "1 m3/h", "cfm", 0.5885778, sevenDigits, exact + ": (1/3600)/(0.3048^3/60)"},
 	{"", Slope, "1/4 in per ft", "%", 2.083333, sevenDigits, exact + ": 1/48"},
 	{"", AirChangeRate, "0.35 ACH", "1/h", 0.35, 0, exact},
+	{"", Density, "1 lb/ft3", "kg/m3", 16.01846, sevenDigits, sp811},
+	{"", MassPerDay, "86400 lb/d", "kg/s", 0.4535924, sevenDigits, sp811 + ", pound"},
+	{"", MassPerDay, "1 kg/d", "kg/s", 1.157407e-5, sevenDigits, exact + ": 1/86400"},
+	{"", PerLength, "1 per ft", "1/m", 3.280840, sevenDigits, exact + ": 1/0.3048"},
 }
 
 func TestPublishedFactors(t *testing.T) {
@@ -160,6 +164,7 @@ func TestDimensions(t *testing.T) {
 		Radon: "Bq/m3", Exposure: "WLM", Temperature: "K", Power: "W", Energy: "J", Voltage: "V",
 		Current: "A", Slope: "1", Ratio: "1", Angle: "deg", Duration: "s", Time: "s", Date: "s",
 		ThermalResistance: "m2K/W", AirChangeRate: "1/h",
+		Density: "kg/m3", Viscosity: "Pa s", MassPerDay: "kg/s", PerLength: "1/m", Number: "1", Percent: "%",
 	}
 	if got := Dimensions(); len(got) != len(want) || len(families) != len(want) {
 		t.Errorf("%d dimensions listed, %d in the table, want %d", len(got), len(families), len(want))

@@ -53,7 +53,7 @@ func (f *family) parse(s string) (*big.Rat, *unit, error) {
 	name := strings.TrimLeft(rest, " ")
 	u, ok := f.lookUp(name)
 	switch {
-	case name == "" && f.dimension == Ratio:
+	case name == "" && f.dimension.bare():
 		return f.finish(value, f.units[0])
 	case ok && name != "1":
 		return f.finish(value, u)
@@ -78,7 +78,7 @@ func (f *family) join(number, name string) (*big.Rat, *unit, error) {
 		return nil, nil, errTime
 	case f.dimension == Date:
 		return nil, nil, errDate
-	case f.dimension == Ratio && name == "":
+	case f.dimension.bare() && name == "":
 		name = "1"
 	}
 	value, rest, err := scanNumber(number)

@@ -58,12 +58,14 @@ func (q Quantity) String() string {
 // label puts the unit to a number, in a form that Parse takes.
 func (u *unit) label(number string) string {
 	switch {
-	case u.dimension == Ratio && u.symbol == "1":
+	case u.dimension.bare() && u.symbol == "1":
 		return number
 	case u.dimension == Slope && u.symbol == "1":
 		return number + " m/m"
 	case u.symbol == "1/h":
 		return number + " /h"
+	case u.dimension == PerLength:
+		return number + " per " + strings.TrimPrefix(u.symbol, "1/")
 	case u.symbol == "R" && !strings.HasPrefix(number, "-"):
 		return "R-" + number
 	case number != "1" && (u.symbol == "week" || u.symbol == "year"):
@@ -106,6 +108,11 @@ func tape(u *unit, value *big.Rat) string {
 	if err != nil || gap.Abs(gap).Cmp(slack) > 0 || count == 0 && value.Sign() != 0 {
 		return ""
 	}
+	return tapeText(count, wholeFeet, end)
+}
+
+// tapeText writes so many eighths of an inch.
+func tapeText(count int64, wholeFeet bool, end string) string {
 	sign := ""
 	if count < 0 {
 		sign, count = "-", -count
@@ -120,11 +127,14 @@ func tape(u *unit, value *big.Rat) string {
 	return sign + eighthsText(count) + end
 }
 
+// fractions are the eighths of an inch in lowest terms.
+var fractions = [8]string{"", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"}
+
 // eighthsText writes so many eighths as a whole number and a fraction.
 func eighthsText(count int64) string {
-	whole := strconv.FormatInt(count/8, 10)
-	switch fraction := big.NewRat(count%8, 8).String(); {
-	case count%8 == 0:
+	whole, fraction := strconv.FormatInt(count/8, 10), fractions[count%8]
+	switch {
+	case fraction == "":
 		return whole
 	case whole == "0":
 		return fraction

@@ -23,10 +23,12 @@ var offsets = map[string]string{
 // is the definition behind it: pound-force 4.4482216152605 N, U.S. gallon
 // 231 in3, International Table Btu 1055.05585262 J (these three from memory).
 //
-// Two bases are not the SI's own, on purpose. Exposure stays in WLM, in which
+// Three bases are not the SI's own, on purpose. Exposure stays in WLM, in which
 // every worker limit is written, so that no rounded conversion stands between a
 // record and a limit. Angle stays in degrees, in which every installation limit
 // is written: the way to radians leads through pi, and no number is exact after.
+// Percent stays in percent: a difference of percentages, such as an uncertainty in
+// percentage points, is no share of anything.
 var table = []row{
 	{Length, "m", "1", 2, "meter|meters|metre|metres"},
 	{Length, "ft", "0.3048", 3, "'|foot|feet"},                            // 3.048 E-01, exact
@@ -132,6 +134,22 @@ var table = []row{
 	{ThermalResistance, "R", "10/18 3600 0.3048 0.3048 100000000/105505585262", 1, insulationR}, // 1.761 102 E-01, Btu International Table
 
 	{AirChangeRate, "1/h", "1", 2, "/h|/hr|1/hr|h-1|ach|per hour|air changes per hour"},
+
+	{Density, "kg/m3", "1", 3, ""},
+	{Density, "lb/ft3", "45359237/100000000 10000/3048 10000/3048 10000/3048", 4, ""}, // 1.601 846 E+01
+
+	{Viscosity, "Pa s", "1", 7, "Pa·s"},
+
+	{MassPerDay, "kg/s", "1", 6, ""},
+	{MassPerDay, "kg/d", "1/86400", 1, "kg/day|kg a day|kg per day"},                    // d: 8.64 E+04, exact
+	{MassPerDay, "lb/d", "45359237/100000000 1/86400", 1, "lb/day|lb a day|lb per day"}, // lb: 4.535 924 E-01
+
+	{PerLength, "1/m", "1", 3, "/m|per m|per metre|per meter"},
+	{PerLength, "1/ft", "10000/3048", 3, "/ft|per ft|per foot"}, // ft: 3.048 E-01, exact
+
+	{Number, "1", "1", 3, ""},
+
+	{Percent, "%", "1", 1, "percent|pct"},
 }
 
 const (

@@ -14,6 +14,8 @@ type unit struct {
 	factor    *big.Rat // one itself for 1
 	offset    *big.Rat // nil for 0
 	places    int
+
+	approx float64 // factor, as near as a float64 comes
 }
 
 // toSI turns a value in u into SI, in place.
@@ -63,6 +65,7 @@ func readTable() map[Dimension]*family {
 		if offset, ok := offsets[r.symbol]; ok {
 			u.offset = product(offset)
 		}
+		u.approx, _ = u.factor.Float64()
 		f.units = append(f.units, u)
 		for _, name := range r.spellings() {
 			f.byName[name] = u
