@@ -6,6 +6,9 @@ package policy.openings
 
 import rego.v2
 
+# Kinds that count only where they can be opened; the others stand open.
+closable := {"window", "door", "skylight"}
+
 # Systems whose openings cannot be known: [system, what is not recorded].
 unlisted contains [s.id, ["house", "openings"]] if {
 	some s in input.systems

@@ -1,0 +1,36 @@
+package policy.exhaust.clear_of_surfaces_test
+
+import data.policy.exhaust.clear_of_surfaces as rule
+import data.policy.lib
+import rego.v2
+
+# SGM-SF 2017, first printing, 7.4.10: the jet must not hit walls, soffits or eaves.
+profile := {"exhaust": {"clear_of_surfaces": {}}}
+
+outlet(discharge) := {"systems": [{
+	"id": "s", "kind": "sub-slab", "powered_by": "fan",
+	"discharge": discharge,
+}]}
+
+verdict(job) := v if v := lib.verdict(rule, "s") with input as job with data.profile as profile
+
+test_met if verdict(outlet({"strikes_surface": false})) == "met"
+
+test_deficient if verdict(outlet({"strikes_surface": true})) == "deficient"
+
+test_unrecorded if verdict(outlet({})) == "unrecorded"
+
+test_not_applicable_without_a_fan if verdict({"systems": [{"id": "s", "kind": "sub-slab", "powered_by": "passive"}]}) == "not-applicable"
+
+test_unrecorded_without_systems if {
+	"unrecorded" == lib.verdict(rule, "systems") with input as {} with data.profile as profile
+}
+
+test_says_what_is_missing if {
+	got := rule.missing with input as {"systems": [{"id": "s"}]} with data.profile as profile
+	got == {
+		["s", ["systems", 0, "kind"]],
+		["s", ["systems", 0, "powered_by"]],
+		["s", ["systems", 0, "discharge", "strikes_surface"]],
+	}
+}

@@ -1,0 +1,53 @@
+# METADATA
+# title: The outlet ends in open air
+# description: A pipe that ends in an attic, soffit or garage fills the house with the gas it was meant to take out.
+# custom:
+#   subject: outlet
+#   grade: hazard
+#   stage: roughed-in
+#   remedy: Carry the pipe out into open air before the system runs again.
+#   limits:
+#     powered_by: {dimension: choice, sense: one-of}
+package policy.exhaust.outdoors
+
+import data.policy.systems
+import rego.v2
+
+powered_by := data.profile.exhaust.outdoors.powered_by.any_of
+
+subjects contains ["systems", ["systems"]] if not is_array(input.systems)
+
+subjects contains [s.id, ["systems", i, "discharge", "outdoors"]] if some i, s in input.systems
+
+exempt contains outcome if some outcome in systems.without_outlet
+
+exempt contains [s.id, "its source does not speak of systems driven this way"] if {
+	some s in input.systems
+	is_string(s.powered_by)
+	not s.powered_by in powered_by
+}
+
+judged contains s.id if {
+	some s in input.systems
+	s.kind in systems.soil_kinds
+	s.powered_by in powered_by
+}
+
+met contains s.id if {
+	some s in input.systems
+	s.id in judged
+	s.discharge.outdoors == true
+}
+
+deficient contains [s.id, ["systems", i, "discharge", "outdoors"]] if {
+	some i, s in input.systems
+	s.id in judged
+	s.discharge.outdoors == false
+}
+
+missing contains gap if some gap in systems.unsaid
+
+missing contains [s.id, ["systems", i, "discharge", "outdoors"]] if {
+	some i, s in input.systems
+	not is_boolean(s.discharge.outdoors)
+}

@@ -1,0 +1,37 @@
+package policy.fan.sizing_basis_test
+
+import data.policy.fan.sizing_basis as rule
+import data.policy.lib
+import rego.v2
+
+# EPA RMS 1994 14.3.1 (from memory, number likely): the fan gives the pressure and
+# flow that the job needs. Which words give no basis is common practice.
+profile := {"fan": {"sizing_basis": {"no_basis": {"any_of": ["none", "unknown"]}}}}
+
+mounted(fan) := {"systems": [{
+	"id": "s", "kind": "sub-slab", "powered_by": "fan",
+	"fan": fan,
+}]}
+
+verdict(job) := v if v := lib.verdict(rule, "s") with input as job with data.profile as profile
+
+test_met if verdict(mounted({"sizing_basis": "Communication test cp-1: 0.6 inH2O at 40 cfm"})) == "met"
+
+test_deficient if verdict(mounted({"sizing_basis": "None"})) == "deficient"
+
+test_unrecorded if verdict(mounted({})) == "unrecorded"
+
+test_not_applicable_without_a_fan if verdict({"systems": [{"id": "s", "kind": "sub-slab", "powered_by": "passive"}]}) == "not-applicable"
+
+test_unrecorded_without_systems if {
+	"unrecorded" == lib.verdict(rule, "systems") with input as {} with data.profile as profile
+}
+
+test_says_what_is_missing if {
+	got := rule.missing with input as {"systems": [{"id": "s"}]} with data.profile as profile
+	got == {
+		["s", ["systems", 0, "kind"]],
+		["s", ["systems", 0, "powered_by"]],
+		["s", ["systems", 0, "fan", "sizing_basis"]],
+	}
+}
