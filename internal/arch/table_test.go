@@ -22,7 +22,7 @@ var rooms = []room{
 	{"airflow", ""},
 	{"geometry", ""},
 	{"radon", "quantity"},
-	{"derive", "record quantity place airflow geometry radon"},
+	{"derive", "quantity place airflow"},
 	{"policy", ""},
 	{"rulebook", "finding quantity record policy schema"},
 	{"judge", "place finding record rulebook"},
@@ -38,7 +38,7 @@ var rooms = []room{
 
 // planned names the rooms that are not built yet. A row whose package exists
 // must leave this list, so it can only shrink.
-var planned = "derive drawing archive gate"
+var planned = "drawing archive gate"
 
 // anyTest stands for the tests of every package.
 const anyTest = "any"
