@@ -1,5 +1,5 @@
-// Package schema embeds the JSON Schemas of records, derived values and
-// reports. It holds no logic.
+// Package schema embeds the JSON Schemas of records, derived values,
+// profiles and reports. It holds no logic.
 package schema
 
 import _ "embed"
@@ -13,6 +13,9 @@ var derived []byte
 //go:embed canonical.schema.json
 var canonical []byte
 
+//go:embed profile.schema.json
+var profile []byte
+
 //go:embed report.schema.json
 var report []byte
 
@@ -25,6 +28,9 @@ func Derived() []byte { return derived }
 // Canonical is the generated schema of what rules read: the record in its
 // canonical form with derived values.
 func Canonical() []byte { return canonical }
+
+// Profile is the schema of profile files.
+func Profile() []byte { return profile }
 
 // Report is the schema of the JSON report that other programs read.
 func Report() []byte { return report }

@@ -55,7 +55,7 @@ type foreign struct {
 var foreigns = []foreign{
 	{"github.com/google/go-cmp", "", anyTest, "shows where two values differ"},
 	{"github.com/open-policy-agent/opa", "rulebook judge", "", "compiles, type-checks and evaluates the Rego rulebook"},
-	{"github.com/santhosh-tekuri/jsonschema/v5", "validate", "report", "checks a record, and in tests a report, against its published JSON Schema"},
+	{"github.com/santhosh-tekuri/jsonschema/v5", "validate", "report derive rulebook", "checks a record, and in tests reports, derived values and profiles, against the published JSON Schema"},
 	{"github.com/spf13/cobra", "cmd/slablint", "", "commands, flags and their help"},
 	{"go.yaml.in/yaml/v4", "record", "", "reads YAML into nodes that know where they stand"},
 	{"golang.org/x/term", "cmd/slablint", "", "tells a terminal from a file"},

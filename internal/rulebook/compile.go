@@ -7,8 +7,9 @@ import (
 	"github.com/open-policy-agent/opa/v1/ast"
 )
 
-// EntryPackage is the package of the generated entry module; its rule "asked"
-// maps each requirement to the array of its outcome sets.
+// EntryPackage is the package of the generated entry module. Its rule "answer"
+// holds "asked" (each requirement with the array of its outcome sets),
+// "outside" (which profiles do not speak of the job) and "cautions".
 const EntryPackage = "entry"
 
 // OutcomeSets names the places of that array.
@@ -48,7 +49,8 @@ func (s *Selection) Modules() map[string]string {
 // entry writes the entry module. Sets that a rule does not define are empty.
 func (s *Selection) entry() string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "package %s\n\nimport rego.v2\n\noutside := data.policy.scope.outside\n\ncautions := data.policy.cautions.show\n", EntryPackage)
+	fmt.Fprintf(&b, "package %s\n\nimport rego.v2\n\noutside := data.policy.scope.outside\n\ncautions := data.policy.cautions.show\n\n"+
+		"answer := {\"asked\": asked, \"outside\": outside, \"cautions\": cautions}\n", EntryPackage)
 	for _, name := range s.Asked() {
 		r := s.rulebook.requirements[name]
 		fmt.Fprintf(&b, "\nasked[%q] := [", name)
