@@ -22,10 +22,11 @@ unlisted contains [s.id, ["systems", i, "discharge"]] if {
 }
 
 # Systems whose recorded distances stand for themselves, without a list of
-# openings that they refer to.
+# openings that they refer to. That no distance was measured does not say that
+# there is no opening.
 measured contains s.id if {
 	some s in input.systems
-	is_array(s.discharge.clearances)
+	count(s.discharge.clearances) > 0
 	count({c.id | some c in s.discharge.clearances; is_string(c.opening)}) == 0
 }
 

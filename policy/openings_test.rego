@@ -47,6 +47,16 @@ test_distances_alone_are_enough if {
 	count(got) == 0
 }
 
+test_no_distances_are_not if {
+	got := openings.unlisted with input as {"systems": [{"id": "s", "discharge": {"clearances": []}}]}
+	got == {["s", ["house", "openings"]]}
+}
+
+test_an_empty_list_says_that_there_are_none if {
+	got := openings.unlisted with input as {"house": {"openings": []}, "systems": [{"id": "s", "discharge": {}}]}
+	count(got) == 0
+}
+
 test_distances_that_refer_to_a_list_are_not if {
 	got := openings.unlisted with input as {"systems": [{
 		"id": "s",

@@ -6,7 +6,7 @@ import rego.v2
 
 # 25 Pa. Code 240.308(b)(5): 5 ft level distance from a wall that rises above the
 # roof, or an end above that wall.
-profile := {"exhaust": {"clear_of_higher_wall": {"minimum": {"si": 1.524}, "powered_by": {"any_of": ["fan", "passive"]}}}}
+profile := {"exhaust": {"clear_of_higher_wall": {"minimum": {"si": 1.524}, "not_for": {"any_of": ["rough-in"]}}}}
 
 through(rises, distance) := {"systems": [{
 	"id": "s", "kind": "sub-slab", "powered_by": "passive",

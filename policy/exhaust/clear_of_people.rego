@@ -27,20 +27,34 @@ exempt contains [id, "no fan blows soil gas out of this house"] if {
 }
 
 met contains g.id if {
+	count(systems.with_fan) > 0
 	some g in input.house.gathering_places
 	g.in_line_of_jet == false
 }
 
 met contains g.id if {
+	count(systems.with_fan) > 0
 	some g in input.house.gathering_places
 	g.in_line_of_jet == true
 	g.distance_along_jet.si >= minimum
 }
 
 deficient contains [g.id, ["house", "gathering_places", i, "distance_along_jet"], "minimum"] if {
+	count(systems.with_fan) > 0
 	some i, g in input.house.gathering_places
 	g.in_line_of_jet == true
 	g.distance_along_jet.si < minimum
+}
+
+missing contains [id, ["systems"]] if {
+	some [id, _] in subjects
+	not is_array(input.systems)
+}
+
+missing contains [id, path] if {
+	some [id, _] in subjects
+	count(systems.with_fan) == 0
+	some [_, path] in systems.unsaid
 }
 
 missing contains [g.id, ["house", "gathering_places", i, "in_line_of_jet"]] if {

@@ -9,7 +9,7 @@
 #   caution: Work from a ladder that is set and tied, away from power lines.
 #   limits:
 #     minimum: {dimension: length, sense: at-least}
-#     powered_by: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: one-of}
 package policy.exhaust.clearance_to_neighbors
 
 import data.policy.openings
@@ -28,8 +28,7 @@ outside contains outcome if some outcome in systems.without_outlet
 
 outside contains [s.id, "its source does not speak of systems driven this way"] if {
 	some s in input.systems
-	is_string(s.powered_by)
-	not s.powered_by in limits.powered_by.any_of
+	s.powered_by in limits.not_for.any_of
 }
 
 exempt contains [id, reason] if {
@@ -52,7 +51,8 @@ exempt contains [c.id, "the opening belongs to this house"] if {
 drawing contains s.id if {
 	some s in input.systems
 	s.kind in systems.soil_kinds
-	s.powered_by in limits.powered_by.any_of
+	is_string(s.powered_by)
+	not s.powered_by in limits.not_for.any_of
 }
 
 met contains c.id if {

@@ -6,7 +6,7 @@ import rego.v2
 
 # EPA RMS 1994 14.2.8(4) and 25 Pa. Code 240.308(b)(6): 10 ft, no waiver for
 # height.
-profile := {"exhaust": {"clearance_to_neighbors": {"minimum": {"si": 3.048}, "powered_by": {"any_of": ["fan"]}}}}
+profile := {"exhaust": {"clearance_to_neighbors": {"minimum": {"si": 3.048}, "not_for": {"any_of": ["passive", "rough-in"]}}}}
 
 system(kind, power) := {"id": "s", "kind": kind, "powered_by": power, "discharge": {}}
 

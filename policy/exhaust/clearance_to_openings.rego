@@ -10,9 +10,9 @@
 #   limits:
 #     minimum: {dimension: length, sense: at-least}
 #     waiver_drop: {dimension: length, sense: at-least}
-#     panes: {dimension: choice, sense: one-of}
-#     skipped_kinds: {dimension: choice, sense: none-of}
-#     powered_by: {dimension: choice, sense: one-of}
+#     skipped_panes: {dimension: choice, sense: one-of}
+#     skipped_kinds: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: one-of}
 package policy.exhaust.clearance_to_openings
 
 import data.policy.openings
@@ -31,8 +31,7 @@ outside contains outcome if some outcome in systems.without_outlet
 
 outside contains [s.id, "its source does not speak of systems driven this way"] if {
 	some s in input.systems
-	is_string(s.powered_by)
-	not s.powered_by in limits.powered_by.any_of
+	s.powered_by in limits.not_for.any_of
 }
 
 exempt contains [id, reason] if {
@@ -59,7 +58,7 @@ exempt contains [c.id, "it does not open into heated or cooled rooms"] if {
 
 exempt contains [c.id, "it does not open"] if {
 	some c in input.derived.clearances
-	not "fixed" in limits.panes.any_of
+	"fixed" in limits.skipped_panes.any_of
 	c.operable == false
 	c.kind in openings.closable
 }
@@ -72,12 +71,13 @@ exempt contains [c.id, "openings of this kind do not count"] if {
 drawing contains s.id if {
 	some s in input.systems
 	s.kind in systems.soil_kinds
-	s.powered_by in limits.powered_by.any_of
+	is_string(s.powered_by)
+	not s.powered_by in limits.not_for.any_of
 }
 
 pane contains c.id if {
 	some c in input.derived.clearances
-	"fixed" in limits.panes.any_of
+	not "fixed" in limits.skipped_panes.any_of
 }
 
 pane contains c.id if {

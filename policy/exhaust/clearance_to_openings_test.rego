@@ -8,18 +8,18 @@ import rego.v2
 # systems with a fan; says nothing of panes that do not open or of chimneys.
 profile := {"exhaust": {"clearance_to_openings": {
 	"minimum": {"si": 3.048}, "waiver_drop": {"si": 0.6096},
-	"panes": {"any_of": ["operable", "fixed"]},
+	"skipped_panes": {"any_of": []},
 	"skipped_kinds": {"any_of": []},
-	"powered_by": {"any_of": ["fan"]},
+	"not_for": {"any_of": ["passive", "rough-in"]},
 }}}
 
 # 25 Pa. Code 240.308(b)(4): operable openings only, no chimneys, passive
 # systems too.
 pennsylvania := {"exhaust": {"clearance_to_openings": {
 	"minimum": {"si": 3.048}, "waiver_drop": {"si": 0.6096},
-	"panes": {"any_of": ["operable"]},
+	"skipped_panes": {"any_of": ["fixed"]},
 	"skipped_kinds": {"any_of": ["chimney"]},
-	"powered_by": {"any_of": ["fan", "passive"]},
+	"not_for": {"any_of": ["rough-in"]},
 }}}
 
 system(kind, power) := {"id": "s", "kind": kind, "powered_by": power, "discharge": {}}

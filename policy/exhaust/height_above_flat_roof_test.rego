@@ -5,7 +5,7 @@ import data.policy.lib
 import rego.v2
 
 # RMS-MF 2018 (12/20) 6.4.10(c): 18 in.
-profile := {"exhaust": {"height_above_flat_roof": {"minimum": {"si": 0.4572}, "powered_by": {"any_of": ["fan"]}}}}
+profile := {"exhaust": {"height_above_flat_roof": {"minimum": {"si": 0.4572}, "not_for": {"any_of": ["passive", "rough-in"]}}}}
 
 through(roof, height) := {
 	"house": {"roof_kind": roof},

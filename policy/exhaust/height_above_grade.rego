@@ -9,13 +9,13 @@
 #   caution: Work from a ladder that is set and tied, away from power lines.
 #   limits:
 #     minimum: {dimension: length, sense: at-least}
-#     powered_by: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: one-of}
 package policy.exhaust.height_above_grade
 
 import data.policy.systems
 import rego.v2
 
-powered_by := data.profile.exhaust.height_above_grade.powered_by.any_of
+not_for := data.profile.exhaust.height_above_grade.not_for.any_of
 
 minimum := data.profile.exhaust.height_above_grade.minimum.si
 
@@ -27,14 +27,14 @@ exempt contains outcome if some outcome in systems.without_outlet
 
 exempt contains [s.id, "its source does not speak of systems driven this way"] if {
 	some s in input.systems
-	is_string(s.powered_by)
-	not s.powered_by in powered_by
+	s.powered_by in not_for
 }
 
 judged contains s.id if {
 	some s in input.systems
 	s.kind in systems.soil_kinds
-	s.powered_by in powered_by
+	is_string(s.powered_by)
+	not s.powered_by in not_for
 }
 
 met contains d.id if {

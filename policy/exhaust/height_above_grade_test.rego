@@ -6,7 +6,7 @@ import rego.v2
 
 # EPA RMS 1994 14.2.8(2) and 25 Pa. Code 240.308(b)(3): 10 ft or more, 10.0
 # passes. The first speaks of systems with a fan only.
-profile := {"exhaust": {"height_above_grade": {"minimum": {"si": 3.048}, "powered_by": {"any_of": ["fan"]}}}}
+profile := {"exhaust": {"height_above_grade": {"minimum": {"si": 3.048}, "not_for": {"any_of": ["passive", "rough-in"]}}}}
 
 outlet(height) := {
 	"systems": [{"id": "s", "kind": "sub-slab", "powered_by": "fan"}],
@@ -50,7 +50,7 @@ test_says_what_is_missing if {
 
 # 25 Pa. Code 240.308(b): passive systems too.
 test_passive_counts_where_the_source_says_so if {
-	both := {"exhaust": {"height_above_grade": {"minimum": {"si": 3.048}, "powered_by": {"any_of": ["fan", "passive"]}}}}
+	both := {"exhaust": {"height_above_grade": {"minimum": {"si": 3.048}, "not_for": {"any_of": ["rough-in"]}}}}
 	"deficient" == lib.verdict(rule, "s") with data.profile as both with input as {
 		"systems": [{"id": "s", "kind": "sub-slab", "powered_by": "passive"}],
 		"derived": {"discharges": [{"id": "s", "at": "/systems/0/discharge", "height_above_grade": {"si": 3}}]},
@@ -59,6 +59,6 @@ test_passive_counts_where_the_source_says_so if {
 
 # A profile without an established limit decides nothing.
 test_unknown_limit_decides_nothing if {
-	unknown := {"exhaust": {"height_above_grade": {"minimum": {}, "powered_by": {"any_of": ["fan"]}}}}
+	unknown := {"exhaust": {"height_above_grade": {"minimum": {}, "not_for": {"any_of": ["passive", "rough-in"]}}}}
 	"unrecorded" == lib.verdict(rule, "s") with input as outlet({"si": 3.048}) with data.profile as unknown
 }

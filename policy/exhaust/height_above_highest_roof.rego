@@ -9,13 +9,13 @@
 #   caution: Roof work needs fall protection.
 #   limits:
 #     minimum: {dimension: length, sense: at-least}
-#     powered_by: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: one-of}
 package policy.exhaust.height_above_highest_roof
 
 import data.policy.systems
 import rego.v2
 
-powered_by := data.profile.exhaust.height_above_highest_roof.powered_by.any_of
+not_for := data.profile.exhaust.height_above_highest_roof.not_for.any_of
 
 minimum := data.profile.exhaust.height_above_highest_roof.minimum.si
 
@@ -27,8 +27,7 @@ exempt contains outcome if some outcome in systems.without_outlet
 
 exempt contains [s.id, "its source does not speak of systems driven this way"] if {
 	some s in input.systems
-	is_string(s.powered_by)
-	not s.powered_by in powered_by
+	s.powered_by in not_for
 }
 
 exempt contains [s.id, "the house is not new"] if {
@@ -44,7 +43,8 @@ exempt contains [s.id, "the house stands on one foundation"] if {
 judged contains s.id if {
 	some s in input.systems
 	s.kind in systems.soil_kinds
-	s.powered_by in powered_by
+	is_string(s.powered_by)
+	not s.powered_by in not_for
 	input.house.new_construction == true
 	count(input.house.foundations) > 1
 }

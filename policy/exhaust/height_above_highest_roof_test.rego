@@ -6,7 +6,7 @@ import rego.v2
 
 # 32 Ill. Adm. Code 422.160 (from memory of a training text; sub-clause not
 # verified): 12 in above the highest roof, new houses with combined foundations.
-profile := {"exhaust": {"height_above_highest_roof": {"minimum": {"si": 0.3048}, "powered_by": {"any_of": ["fan", "passive"]}}}}
+profile := {"exhaust": {"height_above_highest_roof": {"minimum": {"si": 0.3048}, "not_for": {"any_of": ["rough-in"]}}}}
 
 stack(new, foundations, height) := {
 	"house": {"new_construction": new, "foundations": foundations},

@@ -5,7 +5,7 @@ import data.policy.lib
 import rego.v2
 
 # RMS-MF 2018 (12/20) 6.4.10(a) and 25 Pa. Code 240.308(b)(6)(i): 12 in.
-profile := {"exhaust": {"height_above_pitched_roof": {"minimum": {"si": 0.3048}, "powered_by": {"any_of": ["fan"]}}}}
+profile := {"exhaust": {"height_above_pitched_roof": {"minimum": {"si": 0.3048}, "not_for": {"any_of": ["passive", "rough-in"]}}}}
 
 through(roof, height) := {
 	"house": {"roof_kind": roof},

@@ -10,7 +10,7 @@
 #   limits:
 #     above: {dimension: length, sense: more-than}
 #     minimum: {dimension: length, sense: at-least}
-#     powered_by: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: one-of}
 package policy.exhaust.height_above_roof_edge
 
 import data.policy.systems
@@ -26,8 +26,7 @@ exempt contains outcome if some outcome in systems.without_outlet
 
 exempt contains [s.id, "its source does not speak of systems driven this way"] if {
 	some s in input.systems
-	is_string(s.powered_by)
-	not s.powered_by in limits.powered_by.any_of
+	s.powered_by in limits.not_for.any_of
 }
 
 exempt contains [s.id, "the pipe does not run up an outside wall"] if {
@@ -39,7 +38,8 @@ exempt contains [s.id, "the pipe does not run up an outside wall"] if {
 judged contains s.id if {
 	some s in input.systems
 	s.kind in systems.soil_kinds
-	s.powered_by in limits.powered_by.any_of
+	is_string(s.powered_by)
+	not s.powered_by in limits.not_for.any_of
 	s.discharge.mounting == "exterior-wall"
 }
 

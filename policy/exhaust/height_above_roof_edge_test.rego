@@ -5,7 +5,7 @@ import data.policy.lib
 import rego.v2
 
 # RMS-MF 2018 (12/20) 6.4.10(b): 6 in above the edge of the roof.
-profile := {"exhaust": {"height_above_roof_edge": {"above": {"si": 0}, "minimum": {"si": 0.1524}, "powered_by": {"any_of": ["fan"]}}}}
+profile := {"exhaust": {"height_above_roof_edge": {"above": {"si": 0}, "minimum": {"si": 0.1524}, "not_for": {"any_of": ["passive", "rough-in"]}}}}
 
 wall(height) := {"systems": [{
 	"id": "s", "kind": "sub-slab", "powered_by": "fan",
@@ -43,7 +43,7 @@ test_says_what_is_missing if {
 # 25 Pa. Code 240.308(b)(1): above the roof edge, no figure.
 pennsylvania := {"exhaust": {"height_above_roof_edge": {
 	"above": {"si": 0}, "minimum": {"si": 0},
-	"powered_by": {"any_of": ["fan", "passive"]},
+	"not_for": {"any_of": ["rough-in"]},
 }}}
 
 test_met_just_above_where_no_figure_is_given if {

@@ -7,13 +7,13 @@
 #   stage: roughed-in
 #   remedy: Take the cap off; the little rain that falls in drains back to the soil.
 #   limits:
-#     powered_by: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: one-of}
 package policy.exhaust.no_rain_cap
 
 import data.policy.systems
 import rego.v2
 
-powered_by := data.profile.exhaust.no_rain_cap.powered_by.any_of
+not_for := data.profile.exhaust.no_rain_cap.not_for.any_of
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
@@ -23,14 +23,14 @@ exempt contains outcome if some outcome in systems.without_outlet
 
 exempt contains [s.id, "its source does not speak of systems driven this way"] if {
 	some s in input.systems
-	is_string(s.powered_by)
-	not s.powered_by in powered_by
+	s.powered_by in not_for
 }
 
 judged contains s.id if {
 	some s in input.systems
 	s.kind in systems.soil_kinds
-	s.powered_by in powered_by
+	is_string(s.powered_by)
+	not s.powered_by in not_for
 }
 
 met contains s.id if {

@@ -5,7 +5,7 @@ import data.policy.lib
 import rego.v2
 
 # 25 Pa. Code 240.308(b)(2): rain caps are banned.
-profile := {"exhaust": {"no_rain_cap": {"powered_by": {"any_of": ["fan"]}}}}
+profile := {"exhaust": {"no_rain_cap": {"not_for": {"any_of": ["passive", "rough-in"]}}}}
 
 outlet(discharge) := {"systems": [{
 	"id": "s", "kind": "sub-slab", "powered_by": "fan",

@@ -5,7 +5,7 @@ import data.policy.lib
 import rego.v2
 
 # CC-1000 2018 9.2 and 25 Pa. Code 240.308(b)(2): the outlet is outdoors.
-profile := {"exhaust": {"outdoors": {"powered_by": {"any_of": ["fan"]}}}}
+profile := {"exhaust": {"outdoors": {"not_for": {"any_of": ["passive", "rough-in"]}}}}
 
 outlet(discharge) := {"systems": [{
 	"id": "s", "kind": "sub-slab", "powered_by": "fan",

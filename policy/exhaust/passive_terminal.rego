@@ -11,7 +11,7 @@
 #     above: {dimension: length, sense: at-least}
 #     away: {dimension: length, sense: at-least}
 #     kinds: {dimension: choice, sense: one-of}
-#     powered_by: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: one-of}
 #     regions: {dimension: choice, sense: one-of}
 package policy.exhaust.passive_terminal
 
@@ -42,8 +42,7 @@ outside contains outcome if some outcome in systems.without_outlet
 
 outside contains [s.id, "its source does not speak of systems driven this way"] if {
 	some s in input.systems
-	is_string(s.powered_by)
-	not s.powered_by in limits.powered_by.any_of
+	s.powered_by in limits.not_for.any_of
 }
 
 exempt contains [id, reason] if {
@@ -90,7 +89,8 @@ judged contains c.id if {
 	some s in input.systems
 	s.id == c.system
 	s.kind in systems.soil_kinds
-	s.powered_by in limits.powered_by.any_of
+	is_string(s.powered_by)
+	not s.powered_by in limits.not_for.any_of
 }
 
 met contains c.id if {

@@ -10,7 +10,7 @@ import rego.v2
 profile := {"exhaust": {"passive_terminal": {
 	"above": {"si": 1}, "away": {"si": 3.5},
 	"kinds": {"any_of": ["intake", "door", "window"]},
-	"powered_by": {"any_of": ["passive"]},
+	"not_for": {"any_of": ["fan", "rough-in"]},
 	"regions": {"any_of": ["BC"]},
 }}}
 

@@ -9,7 +9,7 @@
 #   limits:
 #     maximum: {dimension: angle, sense: at-most}
 #     exceptions: {dimension: choice, sense: one-of}
-#     powered_by: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: one-of}
 package policy.exhaust.points_upward
 
 import data.policy.systems
@@ -25,8 +25,7 @@ exempt contains outcome if some outcome in systems.without_outlet
 
 exempt contains [s.id, "its source does not speak of systems driven this way"] if {
 	some s in input.systems
-	is_string(s.powered_by)
-	not s.powered_by in limits.powered_by.any_of
+	s.powered_by in limits.not_for.any_of
 }
 
 # The angle of a level outlet is a limit of the requirement that judges it.
@@ -39,7 +38,8 @@ exempt contains [s.id, "a level outlet has its own requirement"] if {
 judged contains s.id if {
 	some s in input.systems
 	s.kind in systems.soil_kinds
-	s.powered_by in limits.powered_by.any_of
+	is_string(s.powered_by)
+	not s.powered_by in limits.not_for.any_of
 }
 
 met contains s.id if {

@@ -7,7 +7,7 @@ import rego.v2
 # RMS-MF 2018 (12/20) 6.4.9: at most 45 degrees off vertical; the first printing
 # of SGM-SF 2017, 7.4.11, treats a level outlet apart.
 profile := {"exhaust": {
-	"points_upward": {"maximum": {"si": 45}, "exceptions": {"any_of": ["level"]}, "powered_by": {"any_of": ["fan"]}},
+	"points_upward": {"maximum": {"si": 45}, "exceptions": {"any_of": ["level"]}, "not_for": {"any_of": ["passive", "rough-in"]}},
 	"level_outlet": {"angle": {"si": 90}},
 }}
 
@@ -51,7 +51,7 @@ test_says_what_is_missing if {
 # 25 Pa. Code 240.308(b)(2): vertical, one 45-degree elbow at most, no other
 # way out; passive systems too.
 pennsylvania := {"exhaust": {
-	"points_upward": {"maximum": {"si": 45}, "exceptions": {"any_of": []}, "powered_by": {"any_of": ["fan", "passive"]}},
+	"points_upward": {"maximum": {"si": 45}, "exceptions": {"any_of": []}, "not_for": {"any_of": ["rough-in"]}},
 	"level_outlet": {"angle": {"si": 90}},
 }}
 

@@ -8,7 +8,7 @@
 #   remedy: Move the fan to a place without rooms above, or outdoors.
 #   caution: Wiring and work on a running fan are for licensed people; cut the power and prove it dead first.
 #   limits:
-#     outdoors: {dimension: choice, sense: none-of}
+#     outdoors: {dimension: choice, sense: one-of}
 package policy.fan.not_under_rooms
 
 import data.policy.systems
