@@ -6,19 +6,20 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"io/fs"
+	"iter"
 	"os"
 	"path/filepath"
+	"runtime"
 	"slices"
 	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
 
+	"github.com/slablint/slablint/internal/archive"
 	"github.com/slablint/slablint/internal/finding"
 	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/pipeline"
-	"github.com/slablint/slablint/internal/record"
 	"github.com/slablint/slablint/internal/report"
 )
 
@@ -50,8 +51,8 @@ func newCheck(w world) *cobra.Command {
 				return err
 			}
 			r := finding.Report{Format: finding.Format, Notice: finding.Notice, Rulebook: finding.Rulebook{Version: version}}
-			for _, path := range args {
-				checkPath(cmd.Context(), p, w.in, path, &r)
+			if err := judgeAll(cmd.Context(), p, archive.Sources(args, w.in, archive.IsRecord), &r); err != nil {
+				return err
 			}
 			return f.finish(w, &r)
 		},
@@ -175,97 +176,32 @@ func writeFile(path string, write func(io.Writer) error) error {
 	return os.Rename(temporary.Name(), path)
 }
 
-// checkPath judges one argument and adds to the report.
-func checkPath(ctx context.Context, p *pipeline.Pipeline, in io.Reader, path string, r *finding.Report) {
-	if path == "-" {
-		data, err := io.ReadAll(in)
+// verdict is what came of one source.
+type verdict struct {
+	job  finding.Job
+	errs []finding.Error
+}
+
+// judgeAll judges every source and adds to the report in their order. One bad
+// record never stops the others.
+func judgeAll(ctx context.Context, p *pipeline.Pipeline, sources iter.Seq2[archive.Source, error], r *finding.Report) error {
+	judge := func(s archive.Source, err error) verdict {
 		if err != nil {
-			r.Errors = append(r.Errors, finding.Error{File: "-", Line: 1, Column: 1, Message: err.Error()})
-			return
+			return verdict{errs: []finding.Error{archive.AsError(s.Name, err)}}
 		}
-		checkBytes(ctx, p, "-", data, nil, r)
-		return
-	}
-	files, err := recordFiles(path)
-	if err != nil {
-		r.Errors = append(r.Errors, finding.Error{File: path, Line: 1, Column: 1, Message: plainError(err)})
-		return
-	}
-	for _, file := range files {
-		data, err := os.ReadFile(file)
-		if err != nil {
-			r.Errors = append(r.Errors, finding.Error{File: file, Line: 1, Column: 1, Message: plainError(err)})
-			continue
+		doc, bad := s.Read()
+		if bad != nil {
+			return verdict{errs: []finding.Error{*bad}}
 		}
-		checkBytes(ctx, p, file, data, os.DirFS(filepath.Dir(file)), r)
+		job, errs := p.Run(ctx, doc, s.Files)
+		return verdict{job, errs}
 	}
-}
-
-func checkBytes(ctx context.Context, p *pipeline.Pipeline, name string, data []byte, files fs.FS, r *finding.Report) {
-	doc, err := record.Read(name, data, record.Limits{})
-	if err != nil {
-		r.Errors = append(r.Errors, readError(name, err))
-		return
-	}
-	job, errs := p.Run(ctx, doc, files)
-	if len(errs) > 0 {
-		r.Errors = append(r.Errors, errs...)
-		return
-	}
-	r.Jobs = append(r.Jobs, job)
-}
-
-func readError(name string, err error) finding.Error {
-	var at *record.Error
-	if errors.As(err, &at) {
-		return finding.Error{File: at.Spot.File, Line: at.Spot.Line, Column: at.Spot.Column, Message: at.Message}
-	}
-	return finding.Error{File: name, Line: 1, Column: 1, Message: err.Error()}
-}
-
-func plainError(err error) string {
-	if errors.Is(err, fs.ErrNotExist) {
-		return "there is no such file or folder"
-	}
-	return err.Error()
-}
-
-// recordFiles lists the records at a path in order: the file itself, or every
-// YAML and JSON file below a folder except saved reports and hidden folders.
-func recordFiles(path string) ([]string, error) {
-	info, err := os.Stat(path)
-	if err != nil {
-		return nil, err
-	}
-	if !info.IsDir() {
-		return []string{path}, nil
-	}
-	var files []string
-	err = filepath.WalkDir(path, func(file string, entry fs.DirEntry, err error) error {
-		if err != nil {
-			return err
-		}
-		if entry.IsDir() {
-			if file != path && strings.HasPrefix(entry.Name(), ".") {
-				return fs.SkipDir
-			}
-			return nil
-		}
-		if isRecordName(entry.Name()) {
-			files = append(files, file)
+	return archive.Each(ctx, sources, runtime.GOMAXPROCS(0), judge, func(v verdict) error {
+		if len(v.errs) > 0 {
+			r.Errors = append(r.Errors, v.errs...)
+		} else {
+			r.Jobs = append(r.Jobs, v.job)
 		}
 		return nil
 	})
-	return files, err
-}
-
-func isRecordName(name string) bool {
-	if strings.HasPrefix(name, ".") || strings.HasSuffix(name, ".report.json") || name == "slablint.yaml" {
-		return false
-	}
-	switch filepath.Ext(name) {
-	case ".yaml", ".yml", ".json":
-		return true
-	}
-	return false
 }

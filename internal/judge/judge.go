@@ -5,11 +5,8 @@ package judge
 import (
 	"context"
 	"fmt"
-
-	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/rego"
-	"github.com/open-policy-agent/opa/v1/storage"
-	"github.com/open-policy-agent/opa/v1/storage/inmem"
+	"sync"
+	"sync/atomic"
 
 	"github.com/slablint/slablint/internal/finding"
 	"github.com/slablint/slablint/internal/record"
@@ -20,26 +17,24 @@ import (
 type Judge struct {
 	selection *rulebook.Selection
 	shape     *record.Shape
-	compiler  *ast.Compiler
-	store     storage.Store
-	all       rego.PreparedEvalQuery
+	topdown   *topdown // the reference
+
+	judged  atomic.Int64
+	compile sync.Once
+	wasm    atomic.Pointer[wasm] // the fast way, once many records were seen
 }
+
+// manyRecords is how many records make the fast way worth its start: compiling
+// to wasm costs about as much as judging this many records without it.
+const manyRecords = 60
 
 // New compiles the stack. The shape names fields in messages.
 func New(ctx context.Context, selection *rulebook.Selection, shape *record.Shape) (*Judge, error) {
-	compiler, err := selection.Compile()
+	t, err := newTopdown(ctx, selection)
 	if err != nil {
 		return nil, err
 	}
-	j := &Judge{selection: selection, shape: shape, compiler: compiler, store: inmem.NewFromObject(selection.Data())}
-	if j.all, err = j.prepare(ctx, "data."+rulebook.EntryPackage); err != nil {
-		return nil, err
-	}
-	return j, nil
-}
-
-func (j *Judge) prepare(ctx context.Context, query string) (rego.PreparedEvalQuery, error) {
-	return rego.New(rego.Compiler(j.compiler), rego.Store(j.store), rego.Query(query), rego.StrictBuiltinErrors(true)).PrepareForEval(ctx)
+	return &Judge{selection: selection, shape: shape, topdown: t}, nil
 }
 
 // Judgement is what the rulebook says of one record.
@@ -53,36 +48,56 @@ type Judgement struct {
 // requirement that cannot be evaluated becomes a finding about the rulebook
 // and does not silence its neighbours.
 func (j *Judge) Judge(ctx context.Context, doc *record.Document, input map[string]any) (Judgement, error) {
-	value, err := ast.InterfaceToValue(input)
+	answer, err := j.ask(ctx, input)
 	if err != nil {
-		return Judgement{}, fmt.Errorf("canonical record: %w", err)
+		return Judgement{}, err
 	}
 	e := expander{judge: j, doc: doc, input: input}
-	answer, err := ask(ctx, j.all, value)
-	if err != nil {
-		return j.oneByOne(ctx, value, &e)
-	}
-	e.outside(answer["outside"])
-	asked, _ := answer["asked"].(map[string]any)
+	e.outside(answer.outside)
 	for _, name := range j.selection.Asked() {
-		e.requirement(name, asked[name], nil)
+		e.requirement(name, answer.asked[name], answer.failures[name])
 	}
-	return Judgement{e.findings, texts(answer["cautions"])}, nil
+	return Judgement{e.findings, texts(answer.cautions)}, nil
 }
 
-// oneByOne isolates the requirement that made the joint query fail.
-func (j *Judge) oneByOne(ctx context.Context, input ast.Value, e *expander) (Judgement, error) {
-	outside, err := j.single(ctx, "outside", input)
-	if err != nil {
-		return Judgement{}, fmt.Errorf("scope of the profiles: %w", err)
+// answer is what the entry module says, in the types of encoding/json.
+type answer struct {
+	asked    map[string]any
+	outside  any
+	cautions any
+	failures map[string]error // requirements that could not be evaluated
+}
+
+func answerOf(value any) (answer, error) {
+	fields, ok := value.(map[string]any)
+	if !ok {
+		return answer{}, fmt.Errorf("the rulebook gave no answer")
 	}
-	e.outside(outside)
-	for _, name := range j.selection.Asked() {
-		sets, err := j.single(ctx, fmt.Sprintf("asked[%q]", name), input)
-		e.requirement(name, sets, err)
+	asked, _ := fields["asked"].(map[string]any)
+	return answer{asked: asked, outside: fields["outside"], cautions: fields["cautions"]}, nil
+}
+
+// ask takes the fast way when there is one. Both ways give the same answer; a
+// requirement that fails is isolated by the reference.
+func (j *Judge) ask(ctx context.Context, input map[string]any) (answer, error) {
+	if j.judged.Add(1) == manyRecords {
+		go j.speedUp(context.WithoutCancel(ctx))
 	}
-	cautions, err := j.single(ctx, "cautions", input)
-	return Judgement{e.findings, texts(cautions)}, err
+	if fast := j.wasm.Load(); fast != nil {
+		if a, err := fast.ask(ctx, input); err == nil {
+			return a, nil
+		}
+	}
+	return j.topdown.ask(ctx, input, j.selection.Asked())
+}
+
+// speedUp compiles the stack to wasm. When that fails the reference goes on.
+func (j *Judge) speedUp(ctx context.Context) {
+	j.compile.Do(func() {
+		if fast, err := newWasm(ctx, j.selection); err == nil {
+			j.wasm.Store(fast)
+		}
+	})
 }
 
 // texts reads a set of strings; OPA hands sets over in order.
@@ -95,28 +110,4 @@ func texts(value any) []string {
 		}
 	}
 	return out
-}
-
-func (j *Judge) single(ctx context.Context, path string, input ast.Value) (any, error) {
-	query, err := j.prepare(ctx, fmt.Sprintf("answer := data.%s.%s", rulebook.EntryPackage, path))
-	if err != nil {
-		return nil, err
-	}
-	results, err := query.Eval(ctx, rego.EvalParsedInput(input))
-	if err != nil || len(results) == 0 {
-		return nil, err
-	}
-	return results[0].Bindings["answer"], nil
-}
-
-func ask(ctx context.Context, query rego.PreparedEvalQuery, input ast.Value) (map[string]any, error) {
-	results, err := query.Eval(ctx, rego.EvalParsedInput(input))
-	if err != nil {
-		return nil, err
-	}
-	if len(results) == 0 {
-		return nil, fmt.Errorf("the rulebook gave no answer")
-	}
-	answer, _ := results[0].Expressions[0].Value.(map[string]any)
-	return answer, nil
 }

@@ -1,0 +1,196 @@
+package judge
+
+import (
+	"bytes"
+	"context"
+	"encoding/json"
+	"errors"
+	"fmt"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/bundle"
+	"github.com/open-policy-agent/opa/v1/compile"
+	"github.com/tetratelabs/wazero"
+	"github.com/tetratelabs/wazero/api"
+
+	"github.com/slablint/slablint/internal/rulebook"
+)
+
+// wasm evaluates a stack with machines that are made as they are needed and
+// used again: as many as there are goroutines asking at one time.
+type wasm struct {
+	program *program
+	idle    chan *machine
+}
+
+// mostIdle bounds the machines that are kept.
+const mostIdle = 64
+
+func newWasm(ctx context.Context, selection *rulebook.Selection) (*wasm, error) {
+	p, err := newProgram(ctx, selection)
+	if err != nil {
+		return nil, err
+	}
+	return &wasm{program: p, idle: make(chan *machine, mostIdle)}, nil
+}
+
+func (w *wasm) ask(ctx context.Context, input map[string]any) (answer, error) {
+	encoded, err := json.Marshal(input)
+	if err != nil {
+		return answer{}, fmt.Errorf("canonical record: %w", err)
+	}
+	var m *machine
+	select {
+	case m = <-w.idle:
+	default:
+		if m, err = w.program.machine(context.WithoutCancel(ctx)); err != nil {
+			return answer{}, err
+		}
+	}
+	raw, err := m.answer(ctx, encoded)
+	if err != nil {
+		return answer{}, errors.Join(err, m.runtime.Close(ctx)) // its memory cannot be trusted any more
+	}
+	var results []struct {
+		Result any `json:"result"`
+	}
+	decoder := json.NewDecoder(bytes.NewReader(raw))
+	decoder.UseNumber()
+	err = decoder.Decode(&results)
+	select {
+	case w.idle <- m:
+	default:
+		err = errors.Join(err, m.runtime.Close(ctx))
+	}
+	if err != nil || len(results) == 0 {
+		return answer{}, errors.Join(errors.New("the rulebook gave no answer"), err)
+	}
+	return answerOf(results[0].Result)
+}
+
+// program is a profile stack compiled by OPA to its wasm target, with the data
+// it reads. One program serves any number of machines.
+type program struct {
+	code  []byte
+	data  []byte
+	cache wazero.CompilationCache
+}
+
+func newProgram(ctx context.Context, selection *rulebook.Selection) (*program, error) {
+	b := &bundle.Bundle{Manifest: bundle.Manifest{}, Data: map[string]any{}}
+	b.Manifest.Init()
+	for file, source := range selection.Modules() {
+		module, err := ast.ParseModuleWithOpts(file, source, ast.ParserOptions{})
+		if err != nil {
+			return nil, err
+		}
+		b.Modules = append(b.Modules, bundle.ModuleFile{URL: file, Path: "/" + file, Parsed: module, Raw: []byte(source)})
+	}
+	c := compile.New().WithTarget(compile.TargetWasm).WithEntrypoints(rulebook.EntryPackage + "/answer").
+		WithCapabilities(rulebook.Capabilities()).WithBundle(b)
+	if err := c.Build(ctx); err != nil {
+		return nil, fmt.Errorf("rulebook as wasm: %w", err)
+	}
+	data, err := json.Marshal(selection.Data())
+	if err != nil {
+		return nil, fmt.Errorf("profile data: %w", err)
+	}
+	return &program{code: c.Bundle().WasmModules[0].Raw, data: data, cache: wazero.NewCompilationCache()}, nil
+}
+
+// machine runs a program; it serves one goroutine at a time.
+type machine struct {
+	runtime wazero.Runtime
+	memory  api.Memory
+	eval    api.Function
+	data    uint64 // address of the parsed data
+	base    uint64 // first free address above it
+	abort   error
+}
+
+func (p *program) machine(ctx context.Context) (*machine, error) {
+	m := &machine{runtime: wazero.NewRuntimeWithConfig(ctx, wazero.NewRuntimeConfig().WithCompilationCache(p.cache))}
+	if err := m.start(ctx, p); err != nil {
+		return nil, errors.Join(fmt.Errorf("rulebook as wasm: %w", err), m.runtime.Close(ctx))
+	}
+	return m, nil
+}
+
+func (m *machine) start(ctx context.Context, p *program) error {
+	host := m.runtime.NewHostModuleBuilder("host")
+	host.NewFunctionBuilder().WithFunc(func(at uint32) { m.abort = errors.New(m.text(uint64(at))) }).Export("opa_abort")
+	host.NewFunctionBuilder().WithFunc(func(uint32) {}).Export("opa_println")
+	host.NewFunctionBuilder().WithFunc(func(id, _ uint32) uint32 { return m.unknown(id) }).Export("opa_builtin0")
+	host.NewFunctionBuilder().WithFunc(func(id, _, _ uint32) uint32 { return m.unknown(id) }).Export("opa_builtin1")
+	host.NewFunctionBuilder().WithFunc(func(id, _, _, _ uint32) uint32 { return m.unknown(id) }).Export("opa_builtin2")
+	host.NewFunctionBuilder().WithFunc(func(id, _, _, _, _ uint32) uint32 { return m.unknown(id) }).Export("opa_builtin3")
+	host.NewFunctionBuilder().WithFunc(func(id, _, _, _, _, _ uint32) uint32 { return m.unknown(id) }).Export("opa_builtin4")
+	if _, err := host.Instantiate(ctx); err != nil {
+		return err
+	}
+	env, err := m.runtime.InstantiateWithConfig(ctx, environment(), wazero.NewModuleConfig().WithName("env"))
+	if err != nil {
+		return err
+	}
+	m.memory = env.Memory()
+	policy, err := m.runtime.InstantiateWithConfig(ctx, p.code, wazero.NewModuleConfig().WithName("policy"))
+	if err != nil {
+		return err
+	}
+	m.eval = policy.ExportedFunction("opa_eval")
+	at, err := policy.ExportedFunction("opa_malloc").Call(ctx, uint64(len(p.data)))
+	if err != nil {
+		return err
+	}
+	if !m.memory.Write(uint32(at[0]), p.data) {
+		return errors.New("profile data do not fit in memory")
+	}
+	parsed, err := policy.ExportedFunction("opa_json_parse").Call(ctx, at[0], uint64(len(p.data)))
+	if err != nil {
+		return err
+	}
+	base, err := policy.ExportedFunction("opa_heap_ptr_get").Call(ctx)
+	if err != nil {
+		return err
+	}
+	m.data, m.base = parsed[0], base[0]
+	return nil
+}
+
+// unknown answers a call of a built-in that wasm does not bring along; the
+// allow-list holds none, so it can only be a mistake.
+func (m *machine) unknown(id uint32) uint32 {
+	m.abort = fmt.Errorf("built-in function %d is not part of the wasm target", id)
+	return 0
+}
+
+// page is the unit in which wasm memory grows.
+const page = 1 << 16
+
+// answer evaluates one record, given as JSON, and returns the answer as JSON.
+func (m *machine) answer(ctx context.Context, input []byte) ([]byte, error) {
+	end := m.base + uint64(len(input))
+	if size := uint64(m.memory.Size()); end > size {
+		if _, ok := m.memory.Grow(uint32((end - size + page) / page)); !ok {
+			return nil, errors.New("the record does not fit in memory")
+		}
+	}
+	m.memory.Write(uint32(m.base), input)
+	m.abort = nil
+	result, err := m.eval.Call(ctx, 0, 0, m.data, m.base, uint64(len(input)), (end+7)&^7, 0)
+	if err = errors.Join(m.abort, err); err != nil {
+		return nil, err
+	}
+	return m.bytes(result[0]), nil
+}
+
+// bytes is the zero-terminated text at an address.
+func (m *machine) bytes(at uint64) []byte {
+	rest, _ := m.memory.Read(uint32(at), m.memory.Size()-uint32(at))
+	if end := bytes.IndexByte(rest, 0); end >= 0 {
+		return rest[:end]
+	}
+	return nil
+}
+
+func (m *machine) text(at uint64) string { return string(m.bytes(at)) }
