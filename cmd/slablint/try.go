@@ -1,0 +1,42 @@
+package main
+
+import (
+	"fmt"
+	"os"
+
+	"github.com/spf13/cobra"
+
+	"github.com/slablint/slablint/internal/outcome"
+	"github.com/slablint/slablint/internal/rulebook"
+)
+
+func newTry(w world) *cobra.Command {
+	return &cobra.Command{
+		Use:   "try DIR",
+		Short: "Check a folder of your own requirements and run the tests beside them",
+		Args:  cobra.ExactArgs(1),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			rb, err := rulebook.Builtin()
+			if err != nil {
+				return err
+			}
+			trials, err := rb.Try(cmd.Context(), os.DirFS(args[0]))
+			if err != nil {
+				return err
+			}
+			failed := 0
+			for _, t := range trials {
+				if t.Passed {
+					continue
+				}
+				failed++
+				fmt.Fprintf(w.out, "%s: %s failed %s\n", t.Place, t.Name, t.Reason)
+			}
+			fmt.Fprintf(w.out, "%d tests, %d failed\n", len(trials), failed)
+			if failed > 0 {
+				return statusError(outcome.StatusHold)
+			}
+			return nil
+		},
+	}
+}
