@@ -1,5 +1,5 @@
 // Package schema embeds the JSON Schemas of records, derived values,
-// profiles and reports. It holds no logic.
+// profiles, settings and reports. It holds no logic.
 package schema
 
 import _ "embed"
@@ -16,6 +16,9 @@ var canonical []byte
 //go:embed profile.schema.json
 var profile []byte
 
+//go:embed settings.schema.json
+var settings []byte
+
 //go:embed report.schema.json
 var report []byte
 
@@ -31,6 +34,9 @@ func Canonical() []byte { return canonical }
 
 // Profile is the schema of profile files.
 func Profile() []byte { return profile }
+
+// Settings is the schema of the office's settings file.
+func Settings() []byte { return settings }
 
 // Report is the schema of the JSON report that other programs read.
 func Report() []byte { return report }
