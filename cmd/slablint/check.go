@@ -46,17 +46,30 @@ func newCheck(w world) *cobra.Command {
 			if len(args) == 0 {
 				return errors.New("nothing to check: name a record, a folder, or - for standard input")
 			}
-			p, err := f.pipeline(w)
+			options, err := f.options(w)
 			if err != nil {
 				return err
 			}
-			r := finding.Report{Format: finding.Format, Notice: finding.Notice, Rulebook: finding.Rulebook{Version: version}}
+			p, err := f.open(options)
+			if err != nil {
+				return err
+			}
+			r := newReport()
 			if err := judgeAll(cmd.Context(), p, archive.Sources(args, w.in, archive.IsRecord), &r); err != nil {
 				return err
 			}
 			return f.finish(w, &r)
 		},
 	}
+	f.add(cmd)
+	return cmd
+}
+
+func newReport() finding.Report {
+	return finding.Report{Format: finding.Format, Notice: finding.Notice, Rulebook: finding.Rulebook{Version: version}}
+}
+
+func (f *checkFlags) add(cmd *cobra.Command) {
 	f.ruleFlags.add(cmd)
 	cmd.Flags().StringVar(&f.stage, "stage", "", "judge as if the job stood at this stage: planned, roughed-in, running or closeout")
 	cmd.Flags().StringVar(&f.holdAt, "hold-at", "required", "lightest grade that holds a job: hazard, required or recommended")
@@ -64,7 +77,6 @@ func newCheck(w world) *cobra.Command {
 	cmd.Flags().StringArrayVar(&f.formats, "format", nil, "output format, default text (repeat together with --output): "+formatNames())
 	cmd.Flags().StringArrayVar(&f.outputs, "output", nil, "file for the format at the same place, default standard output")
 	cmd.Flags().BoolVar(&f.all, "all", false, "show met and not applicable too")
-	return cmd
 }
 
 func formatNames() string {
@@ -75,23 +87,28 @@ func formatNames() string {
 	return strings.Join(names, ", ")
 }
 
-// pipeline turns the flags into a pipeline.
-func (f *checkFlags) pipeline(w world) (*pipeline.Pipeline, error) {
+// options turns the flags into the terms of judging.
+func (f *checkFlags) options(w world) (pipeline.Options, error) {
 	options := pipeline.Options{Profiles: f.profiles, AsOf: w.today, Values: true}
 	var err error
 	if options.HoldAt, err = finding.ParseGrade(f.holdAt); err != nil {
-		return nil, fmt.Errorf("--hold-at: %w", err)
+		return options, fmt.Errorf("--hold-at: %w", err)
 	}
 	if f.stage != "" {
 		if options.Stage, err = finding.ParseStage(f.stage); err != nil {
-			return nil, fmt.Errorf("--stage: %w", err)
+			return options, fmt.Errorf("--stage: %w", err)
 		}
 	}
 	if f.asOf != "" {
 		if options.AsOf, err = time.Parse(time.DateOnly, f.asOf); err != nil {
-			return nil, fmt.Errorf("--as-of: expected a day such as 2026-03-17, found %q", f.asOf)
+			return options, fmt.Errorf("--as-of: expected a day such as 2026-03-17, found %q", f.asOf)
 		}
 	}
+	return options, nil
+}
+
+// open makes the pipeline for the rulebook that the flags choose.
+func (f *checkFlags) open(options pipeline.Options) (*pipeline.Pipeline, error) {
 	rb, err := f.rulebook()
 	if err != nil {
 		return nil, err

@@ -29,7 +29,7 @@ func newDerive(w world) *cobra.Command {
 			if err != nil {
 				return err
 			}
-			doc, files, err := open(w, args[0])
+			doc, files, err := openRecord(w, args[0])
 			if err != nil {
 				return err
 			}
@@ -45,8 +45,8 @@ func newDerive(w world) *cobra.Command {
 	}
 }
 
-// open reads one record and names the folder its evidence lies in.
-func open(w world, path string) (*record.Document, fs.FS, error) {
+// openRecord reads one record and names the folder its evidence lies in.
+func openRecord(w world, path string) (*record.Document, fs.FS, error) {
 	if path == "-" {
 		data, err := io.ReadAll(w.in)
 		if err != nil {
