@@ -5,35 +5,34 @@ import (
 	"github.com/slablint/slablint/internal/quantity"
 )
 
-// fillAir finds the air of the site and the gas in the pipe.
+// fillAir finds the pressure of the air at the site and the gas in the pipe.
 func (d *deriver) fillAir() {
 	altitude := d.house.get("altitude").quantity()
 	if !d.house.get("altitude").exists() {
-		altitude = figure{0, "m", assuming(seaLevel)}
+		altitude.basis = assuming(seaLevel)
 	}
-	d.pressure = figure{basis: altitude.basis, unit: "Pa"}
+	d.site = figure{unit: "Pa", basis: altitude.basis}
 	if altitude.known() {
 		p, err := airflow.StationPressure(altitude.si)
 		if err != nil {
-			d.pressure.basis = refused(err.Error(), inputsOf(altitude.basis)...)
+			d.site.basis = altitude.refuse(err)
 		}
-		d.pressure.si = p
+		d.site.si = p
 	}
-	d.gasBasis = d.pressure.basis
+	d.gasBasis = join(d.site.basis, assuming(soilGas))
 	if d.gasBasis.known() {
-		gas, err := airflow.SoilGas(d.pressure.si)
+		gas, err := airflow.SoilGas(d.site.si)
 		if err != nil {
-			d.gasBasis = refused(err.Error(), inputsOf(altitude.basis)...)
-			return
+			d.gasBasis = altitude.refuse(err)
 		}
-		d.gas, d.gasBasis = gas, join(d.pressure.basis, assuming(soilGas))
+		d.gas = gas
 	}
 }
 
 func (d *deriver) airValues() map[string]any {
 	return map[string]any{
-		"station_pressure": d.value(quantity.Pressure, d.pressure, "US Standard Atmosphere 1976"),
-		"density":          d.value("density", figure{d.gas.Density, "kg/m3", d.gasBasis}, "moist air by the ideal gas law"),
-		"viscosity":        d.value("viscosity", figure{d.gas.Viscosity, "Pa s", d.gasBasis}, "Sutherland's law"),
+		"station_pressure": d.model(quantity.Pressure, d.site, "altitude by the US Standard Atmosphere 1976"),
+		"density":          d.model(quantity.Density, figure{d.gas.Density, "kg/m3", d.gasBasis}, "moist air by the ideal gas law"),
+		"viscosity":        d.model(quantity.Viscosity, figure{d.gas.Viscosity, "Pa s", d.gasBasis}, "Sutherland's law"),
 	}
 }

@@ -1,28 +1,55 @@
 package derive
 
-// An assumption is a default that values may rest on. The table is all there
-// are; the document lists those that it used, in this order.
+// An assumption is a default that values may rest on. These are all there are;
+// a document lists the ones it used, in this order.
 type assumption struct{ name, value, basis string }
 
 const (
-	seaLevel = "sea-level"
-	soilGas  = "soil-gas"
+	seaLevel          = "sea-level"
+	soilGas           = "soil-gas"
+	smoothPlastic     = "smooth-plastic"
+	absBore           = "abs-bore"
+	flushInlet        = "flush-inlet"
+	freeJunction      = "free-junction"
+	meshGuard         = "mesh-guard"
+	neutralLevel      = "neutral-level"
+	gaugeNoise        = "gauge-noise"
+	deviceUncertainty = "device-uncertainty"
+	actionLevel       = "action-level"
+	equilibriumRatio  = "equilibrium-ratio"
+	cameraZone        = "camera-zone"
 )
 
 var assumptionTable = []assumption{
-	{seaLevel, "0 m", "the altitude is not recorded; common practice"},
-	{soilGas, "12.5 °C, saturated with water vapour", "soil gas comes at 10 to 15 °C near saturation; from memory"},
+	{seaLevel, "0 m above the sea", "the altitude is not recorded"},
+	{soilGas, "12.5 °C, saturated with water vapour", "soil gas comes at 10 to 15 °C, near saturation: from memory"},
+	{smoothPlastic, "roughness 0.0015 mm", "drawn plastic pipe: from memory"},
+	{absBore, "the bore of PVC of the same schedule", "both are made to the outer diameters and walls of the schedule: common practice"},
+	{flushInlet, "loss coefficient 0.5", "a pipe end level with the roof of the pit: Crane TP-410"},
+	{freeJunction, "no loss beyond the recorded fittings", "no tee is recorded where legs meet"},
+	{meshGuard, "loss coefficient 0.65", "a mesh guard of unknown open share: common practice"},
+	{neutralLevel, "half the height of the heated space", "the neutral level is not recorded: from memory"},
+	{gaugeNoise, "0.25 Pa", "weaker readings are noise of the meter: common practice"},
+	{deviceUncertainty, "10 % (alpha track 20 %), at least 0.5 pCi/L below 2 pCi/L", "usual for the device, none is recorded: from memory"},
+	{actionLevel, "4.0 pCi/L", "duplicates on both sides of it are not averaged: ANSI/AARST MAH 2019 7.2.1"},
+	{equilibriumRatio, "0.5", "32 Ill. Adm. Code 422.70(e)"},
+	{cameraZone, "UTC", "neither the camera nor the record names the zone of the clock"},
 }
+
+var assumptionIndex = func() map[string]int {
+	index := make(map[string]int, len(assumptionTable))
+	for i, a := range assumptionTable {
+		index[a.name] = i
+	}
+	return index
+}()
 
 func assuming(name string) *basis { return &basis{assumed: []any{name}} }
 
+// use marks assumptions that a value in the document rests on.
 func (d *deriver) use(names []any) {
 	for _, name := range names {
-		for i := range assumptionTable {
-			if assumptionTable[i].name == name {
-				d.used[i] = true
-			}
-		}
+		d.used[assumptionIndex[name.(string)]] = true
 	}
 }
 

@@ -3,7 +3,11 @@
 // order of events, each value with its method and the places it came from.
 package derive
 
-import "io/fs"
+import (
+	"io/fs"
+
+	"github.com/slablint/slablint/internal/airflow"
+)
 
 // Derive works out the document that schema/derived.schema.json describes from
 // a canonical record (see record.Document.Canonical). Files is the folder of
@@ -11,28 +15,58 @@ import "io/fs"
 //
 // Derive never fails and changes nothing in input. What the record does not
 // say, and what it says but cannot be, makes a value undetermined and names the
-// place. Nothing depends on a clock, on the network or on the order of maps.
+// places. Nothing depends on a clock, on the network or on the order of maps.
+// Parts of the document may be shared, so it is for reading only.
 func Derive(input map[string]any, files fs.FS) map[string]any {
-	d := newDeriver(input)
+	d := &deriver{record: node{value: input}, used: make([]bool, len(assumptionTable))}
+	d.house = d.record.get("house")
+	d.readTests()
+	for _, n := range d.record.get("systems").items() {
+		d.systems = append(d.systems, readSystem(n))
+	}
+	d.fillAir()
+	d.readProbes()
+	for _, s := range d.systems {
+		d.work(s)
+	}
 	out := map[string]any{
 		"air":            d.airValues(),
-		"tests":          d.tests(),
-		"crew":           d.crew(),
-		"retest_due":     d.retestDue(),
-		"radon":          d.radonValues(),
-		"duplicates":     d.duplicates(),
-		"spikes":         d.spikes(),
-		"order":          d.order(),
+		"systems":        d.systemValues(),
+		"segments":       d.segmentValues(),
+		"suction_points": d.pointValues(),
 		"discharges":     d.discharges(),
 		"clearances":     d.clearances(),
 		"communication":  d.communication(),
 		"holes":          d.holes(),
 		"appliances":     d.appliances(),
-		"systems":        d.systemValues(),
-		"segments":       d.segmentValues(),
-		"suction_points": d.pointValues(),
+		"tests":          d.testValues(),
+		"duplicates":     d.duplicates(),
+		"spikes":         d.spikes(),
+		"radon":          d.radonValues(),
+		"crew":           d.crew(),
+		"retest_due":     d.retestDue(),
 		"evidence":       d.evidence(files),
+		"order":          d.order(),
 	}
 	out["assumptions"] = d.assumptions()
 	return out
+}
+
+// deriver holds what several parts of the document rest on.
+type deriver struct {
+	record  node
+	house   node
+	systems []*system
+	all     []*test
+	probes  []*probe
+	used    []bool // by assumption
+
+	site     figure // Pa, the pressure of the air there
+	gas      airflow.Air
+	gasBasis *basis
+}
+
+// entry is the start of what is said of one subject.
+func entry(n node) map[string]any {
+	return map[string]any{"id": n.id(), "at": string(n.at)}
 }

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"math"
 	"strconv"
+	"time"
 
 	"github.com/slablint/slablint/internal/place"
 )
@@ -24,7 +25,13 @@ func (n node) get(key string) node {
 
 func (n node) exists() bool { return n.value != nil }
 
-// items are the elements of an array; none when it is no array.
+// isList reports whether a list is recorded, though it may be empty.
+func (n node) isList() bool {
+	_, ok := n.value.([]any)
+	return ok
+}
+
+// items are the elements of a list.
 func (n node) items() []node {
 	list, _ := n.value.([]any)
 	if len(list) == 0 {
@@ -35,12 +42,6 @@ func (n node) items() []node {
 		nodes[i] = node{v, n.at + "/" + place.Pointer(strconv.Itoa(i))}
 	}
 	return nodes
-}
-
-// recorded reports whether an array stands here, though it may be empty.
-func (n node) isList() bool {
-	_, ok := n.value.([]any)
-	return ok
 }
 
 // text is a string, "" when there is none.
@@ -57,13 +58,22 @@ func (n node) is(want bool) bool {
 	return ok && b == want
 }
 
-// choice is a string with the place it came from.
-func (n node) choice() (string, *basis) {
-	s := n.text()
-	if s == "" {
+// said is a recorded boolean and what it rests on.
+func (n node) said() (yes bool, b *basis) {
+	yes, ok := n.value.(bool)
+	if !ok {
+		return false, lacking(n.at)
+	}
+	return yes, reading(n.at)
+}
+
+// choice is a recorded word and what it rests on.
+func (n node) choice() (word string, b *basis) {
+	word = n.text()
+	if word == "" {
 		return "", lacking(n.at)
 	}
-	return s, reading(n.at)
+	return word, reading(n.at)
 }
 
 // quantity is a recorded quantity in SI.
@@ -86,6 +96,31 @@ func (n node) number() figure {
 	return figure{x, "1", reading(n.at)}
 }
 
+// day is the day of a recorded time or date where it was written, as seconds
+// from 1970 to its start in UTC. Days are counted on the calendar of the place:
+// a test started in the evening has not waited a day longer because it was
+// already the next day in Greenwich.
+func (n node) day() figure {
+	object, _ := n.value.(map[string]any)
+	f := n.quantity()
+	if !f.known() {
+		return f
+	}
+	if text, _ := object["text"].(string); len(text) >= len(time.DateOnly) {
+		if t, err := time.Parse(time.DateOnly, text[:len(time.DateOnly)]); err == nil {
+			f.si = float64(t.Unix())
+			return f
+		}
+	}
+	f.si = math.Floor(f.si/secondsPerDay) * secondsPerDay
+	return f
+}
+
+const (
+	secondsPerHour = 3600.0
+	secondsPerDay  = 24 * secondsPerHour
+)
+
 // float reads a JSON number; what is none, or too large for one, is not ok.
 func float(v any) (float64, bool) {
 	var x float64
@@ -98,23 +133,18 @@ func float(v any) (float64, bool) {
 		x = parsed
 	case float64:
 		x = n
-	case int:
-		x = float64(n)
 	default:
 		return 0, false
 	}
 	return x, !math.IsNaN(x) && !math.IsInf(x, 0)
 }
 
-// find is the item of a list with an id; the first when there are several.
-func find(list []node, id string) (node, bool) {
-	if id == "" {
-		return node{}, false
-	}
-	for _, n := range list {
-		if n.id() == id {
-			return n, true
+// find is the index of the first item of a list with an id, -1 without one.
+func find(list []node, id string) int {
+	for i, n := range list {
+		if id != "" && n.id() == id {
+			return i
 		}
 	}
-	return node{}, false
+	return -1
 }

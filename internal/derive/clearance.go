@@ -1,0 +1,142 @@
+package derive
+
+import (
+	"errors"
+
+	"github.com/slablint/slablint/internal/geometry"
+	"github.com/slablint/slablint/internal/quantity"
+)
+
+var errNegativeLength = errors.New("a length is not below zero")
+
+// clearances is one entry for each outlet and each opening that it could reach,
+// whether the crew measured the distance or wrote down positions.
+func (d *deriver) clearances() []any {
+	out := []any{}
+	list := d.house.get("openings")
+	openings := list.items()
+	for _, s := range d.outlets() {
+		recorded := s.discharge.get("clearances")
+		measured := recorded.items()
+		if !list.isList() && !recorded.isList() {
+			out = append(out, map[string]any{
+				"id": s.id() + "/openings", "at": string(list.at), "system": s.id(), "opening": "openings",
+				"distance": undetermined(lacking(list.at)), "drop": undetermined(lacking(list.at)),
+			})
+			continue
+		}
+		for _, o := range openings {
+			matched := false
+			for _, m := range measured {
+				if m.get("opening").text() == o.id() && o.id() != "" {
+					matched = true
+					out = append(out, d.clearance(s, o, m))
+				}
+			}
+			if !matched {
+				out = append(out, d.clearance(s, o, node{}))
+			}
+		}
+		for _, m := range measured {
+			if find(openings, m.get("opening").text()) < 0 {
+				out = append(out, d.clearance(s, node{}, m))
+			}
+		}
+	}
+	return out
+}
+
+// clearance is how far an outlet is from an opening of the house's list (o), as
+// measured (m), or both.
+func (d *deriver) clearance(s *system, o, m node) map[string]any {
+	subject, traits := o, []node{o, m}
+	if !o.exists() {
+		subject, traits = m, []node{m}
+	}
+	e := map[string]any{"id": s.id() + "/" + subject.id(), "at": string(subject.at), "system": s.id(), "opening": subject.id()}
+	if m.exists() {
+		e["at"] = string(m.at)
+	}
+	for _, name := range [...]string{"building", "kind", "into_conditioned_space", "operable"} {
+		for _, from := range traits {
+			if v := from.get(name).value; v != nil {
+				e[name] = v
+				break
+			}
+		}
+	}
+	straight, drop := s.toOpening(o)
+	straightMethod, dropMethod := "nearest place of the opening, from positions", "from positions"
+	var round *figure
+	if m.exists() {
+		round = legs(m.get("legs"))
+		if told := m.get("distance"); told.exists() || !o.exists() {
+			f := told.quantity()
+			if f.known() && f.si < 0 {
+				f.basis = f.refuse(errNegativeLength)
+			}
+			if o.exists() {
+				e["disagreement"] = d.exact(quantity.Length, apart(f, straight), "recorded distance against the one from positions, either way")
+			}
+			straight, straightMethod = f, "as recorded, straight"
+		}
+		if told := m.get("drop"); told.exists() || !o.exists() {
+			drop, dropMethod = told.quantity(), "as recorded"
+		}
+	}
+	e["straight_distance"] = d.exact(quantity.Length, straight, straightMethod)
+	e["distance"] = e["straight_distance"]
+	if round != nil {
+		e["distance"] = d.exact(quantity.Length, *round, "legs round an obstacle, added up")
+	}
+	e["drop"] = d.exact(quantity.Length, drop, "outlet less top of the opening, "+dropMethod)
+	return e
+}
+
+// legs is the length of a way round an obstacle; nil when none is recorded.
+func legs(n node) *figure {
+	items := n.items()
+	if len(items) == 0 {
+		return nil
+	}
+	f := figure{basis: &basis{}}
+	lengths := make([]float64, len(items))
+	for i, item := range items {
+		q := item.quantity()
+		lengths[i] = q.si
+		f.basis = join(f.basis, q.basis)
+		if i == 0 {
+			f.unit = q.unit
+		}
+	}
+	if f.known() {
+		sum, err := geometry.SumLegs(lengths)
+		if err != nil {
+			f.basis = refused(err.Error(), n.at)
+		}
+		f.si = sum
+	}
+	return &f
+}
+
+// toOpening is the straight distance from the outlet to an opening by their
+// positions, and how far the outlet is above its top.
+func (s *system) toOpening(o node) (distance, drop figure) {
+	from, at, unit := point(s.discharge.get("position"))
+	if !o.exists() {
+		b := lacking(s.discharge.get("position").at)
+		return figure{basis: b}, figure{basis: b}
+	}
+	rect, b := opening(o)
+	distance, drop = figure{unit: unit, basis: join(at, b)}, figure{unit: unit, basis: join(at, b)}
+	if !distance.known() {
+		return distance, drop
+	}
+	distance.si = rect.Distance(from)
+	below, err := geometry.Drop(from, rect, geometry.PartTop)
+	if err != nil {
+		drop.basis = b.refuse(err)
+	}
+	drop.si = below
+	return distance, drop
+}

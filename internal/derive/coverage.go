@@ -1,0 +1,167 @@
+package derive
+
+import (
+	"github.com/slablint/slablint/internal/geometry"
+)
+
+// count is how many holes pull.
+func (p *probe) count() (pulling int, b *basis) {
+	b = &basis{}
+	for i := range p.holes {
+		b = join(b, p.holes[i].pullsBasis)
+		if p.holes[i].pulls {
+			pulling++
+		}
+	}
+	if len(p.holes) == 0 {
+		b = lacking(p.get("holes").at)
+	}
+	return pulling, b
+}
+
+// reach is the distance of the farthest hole that pulls.
+func (p *probe) reach(pulls *basis) figure {
+	far := figure{basis: pulls}
+	for i := range p.holes {
+		h := &p.holes[i]
+		far.basis = join(far.basis, h.distance.basis)
+		if far.unit == "" {
+			far.unit = h.distance.unit
+		}
+		if h.pulls && h.distance.si > far.si {
+			far.si, far.unit = h.distance.si, h.distance.unit
+		}
+		if h.distance.known() && h.distance.si < 0 {
+			far.basis = h.distance.refuse(errNegativeLength)
+			return far
+		}
+	}
+	return far
+}
+
+// slab is the outline of the area that the test was made in.
+func (p *probe) slab(d *deriver) (geometry.Polygon, *basis) {
+	ref := p.get("foundation")
+	id, b := ref.choice()
+	if !b.known() {
+		return geometry.Polygon{}, b
+	}
+	areas := d.house.get("foundations").items()
+	i := find(areas, id)
+	if i < 0 {
+		return geometry.Polygon{}, refused("no foundation area of the house has this id", ref.at)
+	}
+	outline := areas[i].get("outline")
+	if !outline.exists() {
+		return geometry.Polygon{}, lacking(outline.at)
+	}
+	var corners []geometry.PlanPoint
+	lacks := &basis{}
+	for _, n := range outline.items() {
+		c, cornerBasis, _ := plan(n)
+		corners = append(corners, c)
+		lacks = join(lacks, cornerBasis)
+	}
+	if !lacks.known() {
+		return geometry.Polygon{}, lacks
+	}
+	polygon, err := geometry.NewPolygon(corners)
+	if err != nil {
+		return polygon, refused(err.Error(), outline.at)
+	}
+	return polygon, join(reading(outline.at), b)
+}
+
+// positions are the places of all holes.
+func (p *probe) positions() ([]geometry.PlanPoint, *basis) {
+	list := make([]geometry.PlanPoint, len(p.holes))
+	b := &basis{}
+	for i := range p.holes {
+		list[i] = p.holes[i].at
+		b = join(b, p.holes[i].atBasis)
+	}
+	if len(list) == 0 {
+		b = lacking(p.get("holes").at)
+	}
+	return list, b
+}
+
+// coverage is the share of the slab that lies nearest to a hole that pulls, or,
+// where holes have only distances, within the reach that was measured.
+func (p *probe) coverage(d *deriver, pulls *basis) (figure, string) {
+	slab, slabBasis := p.slab(d)
+	places, placesBasis := p.positions()
+	f := figure{unit: "%", basis: join(slabBasis, pulls, placesBasis)}
+	if f.known() {
+		holes := make([]geometry.Hole, len(places))
+		for i, at := range places {
+			holes[i] = geometry.Hole{At: at, Passes: p.holes[i].pulls}
+		}
+		share, err := slab.PassingShare(holes)
+		f.si = share
+		if err != nil {
+			f.basis = f.refuse(err)
+		}
+		return f, "share of the slab nearest to a hole that pulls"
+	}
+	source, sourceBasis, _ := plan(p.get("source"))
+	reach := p.reach(pulls)
+	within := figure{unit: "%", basis: join(slabBasis, pulls, sourceBasis, reach.basis)}
+	if !within.known() {
+		return f, ""
+	}
+	share, err := slab.ShareWithin([]geometry.PlanPoint{source}, reach.si)
+	within.si = share
+	if err != nil {
+		within.basis = within.refuse(err)
+	}
+	return within, "share of the slab within the measured reach"
+}
+
+// gap is how far the place of the slab farthest from any hole is from one.
+func (p *probe) gap(d *deriver) figure {
+	slab, slabBasis := p.slab(d)
+	places, placesBasis := p.positions()
+	f := figure{basis: join(slabBasis, placesBasis)}
+	if len(p.holes) > 0 {
+		_, _, f.unit = plan(p.holes[0].get("position"))
+	}
+	if !f.known() {
+		return f
+	}
+	gap, err := slab.Farthest(places)
+	if err != nil {
+		f.basis = f.refuse(err)
+	}
+	f.si = gap.Distance
+	return f
+}
+
+// meterNoise is the reading (Pa) below which a meter shows its own noise.
+const meterNoise = 0.25
+
+// decay is k of p = p0 exp(-k r).
+func (p *probe) decay() figure {
+	f := figure{unit: "1/m", basis: assuming(gaugeNoise)}
+	var readings []geometry.Reading
+	for i := range p.holes {
+		h := &p.holes[i]
+		if i == 0 && h.distance.unit == "ft" {
+			f.unit = "1/ft"
+		}
+		f.basis = join(f.basis, h.pressure.basis, h.distance.basis)
+		readings = append(readings, geometry.Reading{Distance: h.distance.si, Pressure: h.pressure.si})
+	}
+	if len(readings) == 0 {
+		f.basis = lacking(p.get("holes").at)
+	}
+	if !f.known() {
+		return f
+	}
+	fit, err := geometry.FitField(readings, meterNoise)
+	if err != nil {
+		f.basis = f.refuse(err)
+	}
+	f.si = fit.K
+	return f
+}

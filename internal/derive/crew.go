@@ -1,0 +1,41 @@
+package derive
+
+import (
+	"github.com/slablint/slablint/internal/quantity"
+	"github.com/slablint/slablint/internal/radon"
+)
+
+// crew is the exposure of each worker at this job.
+func (d *deriver) crew() []any {
+	out := []any{}
+	for _, n := range d.record.get("job").get("crew").items() {
+		e := entry(n)
+		level, hours := n.get("exposure_level").quantity(), n.get("hours_on_site").quantity()
+		half := exposure(level, hours, 0.5)
+		half.basis = join(half.basis, assuming(equilibriumRatio))
+		past := n.get("exposure_past_year").quantity()
+		e["level"] = d.exact(quantity.Radon, level, "as recorded")
+		e["exposure"] = d.exact(quantity.Exposure, half, "level, equilibrium ratio 0.5, hours over 170 h")
+		e["exposure_unit_ratio"] = d.exact(quantity.Exposure, exposure(level, hours, 1), "level, equilibrium ratio 1, hours over 170 h: ANSI/AARST SGM-SF 2017 (12/20) 11.3")
+		e["past_year"] = d.exact(quantity.Exposure, figure{past.si + half.si, "WLM", join(past.basis, half.basis)}, "the worker's log and this job")
+		out = append(out, e)
+	}
+	return out
+}
+
+// exposure is in WLM.
+func exposure(level, hours figure, ratio float64) figure {
+	f := figure{unit: "WLM", basis: join(level.basis, hours.basis)}
+	if !f.known() {
+		return f
+	}
+	wl, err := radon.WorkingLevel(level.si, ratio)
+	if err != nil {
+		f.basis = level.refuse(err)
+		return f
+	}
+	if f.si, err = radon.WorkingLevelMonths(wl, hours.si); err != nil {
+		f.basis = hours.refuse(err)
+	}
+	return f
+}

@@ -1,0 +1,93 @@
+package derive
+
+import (
+	"github.com/slablint/slablint/internal/quantity"
+	"github.com/slablint/slablint/internal/radon"
+)
+
+// action is the level that parts duplicates (Bq/m3): 4.0 pCi/L.
+const action = 148
+
+// partner is the test beside which another stood, and why it is not known.
+func (d *deriver) partner(t *test) (*test, *basis) {
+	ref := t.get("duplicate_of")
+	id, b := ref.choice()
+	for _, other := range d.all {
+		if id != "" && other != t && other.id() == id {
+			return other, b
+		}
+	}
+	if id != "" {
+		b = refused("no other test has this id", ref.at)
+	}
+	return nil, b
+}
+
+func (d *deriver) duplicates() []any {
+	out := []any{}
+	for _, t := range d.all {
+		ref := t.get("duplicate_of")
+		if !ref.exists() {
+			continue
+		}
+		first, b := d.partner(t)
+		spacing := t.get("spacing").quantity()
+		e := map[string]any{"id": ref.text() + "/" + t.id(), "at": string(t.at)}
+		out = append(out, e)
+		e["spacing"] = d.exact(quantity.Length, spacing, "as recorded")
+		var pair radon.Pair
+		unit := t.result.unit
+		if first != nil {
+			unit = first.result.unit
+			b = join(first.result.basis, t.result.basis, d.bounds(first, t), b)
+			if b.known() {
+				var err error
+				if pair, err = radon.CheckDuplicates(radon.Result{Value: first.told.Value, BelowDetection: first.told.BelowDetection},
+					radon.Result{Value: t.told.Value, BelowDetection: t.told.BelowDetection}, action); err != nil {
+					b = refused(err.Error(), first.result.place(), t.result.place())
+				}
+			}
+		}
+		mean := figure{pair.Mean, unit, b}
+		e["mean"] = d.exact(quantity.Radon, mean, "plain mean")
+		e["reported_mean"] = d.exact(quantity.Radon, rounded(mean), roundedMethod)
+		e["difference"] = d.exact(quantity.Radon, figure{pair.Difference, unit, b}, "absolute")
+		e["relative_percent_difference"] = d.exact(quantity.Percent, figure{pair.RPD, "%", b}, "difference over mean: ANSI/AARST MS-QA 2019 Table 7.1")
+		ratio := figure{pair.Ratio, "1", b}
+		if b.known() && pair.Ratio == 0 {
+			ratio.basis = refused("the smaller is zero", first.result.place(), t.result.place())
+		}
+		e["ratio"] = d.exact(quantity.Number, ratio, "larger over smaller")
+	}
+	return out
+}
+
+// bounds is what says that results are only upper bounds, where they are.
+func (d *deriver) bounds(tests ...*test) *basis {
+	b := &basis{}
+	for _, t := range tests {
+		if t.told.BelowDetection {
+			b = join(b, reading(t.get("below_detection").at))
+		}
+	}
+	return b
+}
+
+func (d *deriver) spikes() []any {
+	out := []any{}
+	for _, n := range d.record.get("measurements").get("spikes").items() {
+		e := entry(n)
+		measured, reference := n.get("measured").quantity(), n.get("reference").quantity()
+		f := figure{unit: "%", basis: join(measured.basis, reference.basis)}
+		if f.known() {
+			spike, err := radon.CheckSpike(measured.si, reference.si)
+			if err != nil {
+				f.basis = f.refuse(err)
+			}
+			f.si = spike.Error
+		}
+		e["relative_error"] = d.exact(quantity.Percent, f, "measured less known, over known: ANSI/AARST MS-QA 2019 5.3.3")
+		out = append(out, e)
+	}
+	return out
+}

@@ -1,0 +1,144 @@
+package derive
+
+import (
+	"bufio"
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
+	"io"
+	"io/fs"
+	"strings"
+	"time"
+	"unicode/utf8"
+
+	"github.com/slablint/slablint/internal/quantity"
+)
+
+// headBytes is how much of a file's start is looked at for its type and the
+// time of a photo.
+const headBytes = 128 << 10
+
+// evidence is what is found of each file in the job's folder. Without a folder
+// nothing is said of the files: they were not looked for.
+func (d *deriver) evidence(files fs.FS) []any {
+	out := []any{}
+	work := d.record.get("job").get("dates").get("work_started").day()
+	for _, n := range d.record.get("evidence").items() {
+		e := entry(n)
+		out = append(out, e)
+		var shot *captured
+		if path := n.get("path").text(); files != nil && path != "" {
+			head, digest, present := look(files, path)
+			e["present"] = present
+			if told := n.get("sha256").text(); present && told != "" {
+				e["digest_matches"] = strings.EqualFold(told, digest)
+			}
+			if told := n.get("media_type").text(); present && told != "" {
+				e["type_matches"] = told == mediaType(head)
+			}
+			shot = captureTime(head)
+		}
+		taken, day, method := moment(n, shot)
+		e["taken"] = d.exact(quantity.Time, taken, method)
+		if n.isPhoto() && day.known() && work.known() {
+			e["before_work"] = day.si < work.si
+		}
+	}
+	return out
+}
+
+func (n node) isPhoto() bool { return strings.HasPrefix(n.get("media_type").text(), "image/") }
+
+// look reads one file of the job's folder. A path that leads out of the folder
+// and what is no plain file are not there.
+func look(files fs.FS, path string) (head []byte, digest string, present bool) {
+	if !fs.ValidPath(path) {
+		return nil, "", false
+	}
+	file, err := files.Open(path)
+	if err != nil {
+		return nil, "", false
+	}
+	defer file.Close()
+	if info, err := file.Stat(); err != nil || !info.Mode().IsRegular() {
+		return nil, "", false
+	}
+	r := bufio.NewReaderSize(file, headBytes)
+	if head, err = r.Peek(headBytes); err != nil && err != io.EOF {
+		return nil, "", false
+	}
+	head = bytes.Clone(head)
+	sum := sha256.New()
+	if _, err := io.Copy(sum, r); err != nil {
+		return nil, "", false
+	}
+	return head, hex.EncodeToString(sum.Sum(nil)), true
+}
+
+// mediaType tells the types that a record may claim by the first bytes of a
+// file; "" for any other. Package net/http could tell more, but is not let in.
+func mediaType(head []byte) string {
+	for _, known := range [...]struct{ prefix, name string }{
+		{"\xff\xd8\xff", "image/jpeg"},
+		{"\x89PNG\r\n\x1a\n", "image/png"},
+		{"%PDF-", "application/pdf"},
+	} {
+		if bytes.HasPrefix(head, []byte(known.prefix)) {
+			return known.name
+		}
+	}
+	if len(head) == headBytes { // it may end within a character
+		for range utf8.UTFMax {
+			if utf8.Valid(head) {
+				break
+			}
+			head = head[:len(head)-1]
+		}
+	}
+	if len(head) == 0 || !utf8.Valid(head) || bytes.ContainsFunc(head, func(r rune) bool {
+		return r < ' ' && r != '\t' && r != '\n' && r != '\r' && r != '\f'
+	}) {
+		return ""
+	}
+	return "text/plain"
+}
+
+// moment is when a file was made and on which day: as the camera says, else as
+// recorded. A camera's clock that names no zone is read in the one of the
+// recorded time.
+func moment(n node, shot *captured) (taken, day figure, method string) {
+	told := n.get("taken")
+	if shot == nil {
+		return told.quantity(), told.day(), "as recorded"
+	}
+	b := reading(n.get("path").at)
+	clock := shot.clock
+	day = figure{float64(clock.Truncate(24 * time.Hour).Unix()), "s", b}
+	offset := shot.offset
+	if offset == nil {
+		if recorded := told.quantity(); recorded.known() {
+			offset = zoneOf(told)
+			b = join(b, recorded.basis)
+		}
+	}
+	if offset == nil {
+		offset = new(time.Duration)
+		b = join(b, assuming(cameraZone))
+	}
+	return figure{float64(clock.Add(-*offset).Unix()), "s", b}, day, "capture time inside the file"
+}
+
+// zoneOf is the offset from UTC in which a time was written.
+func zoneOf(n node) *time.Duration {
+	text := n.get("text").text()
+	if len(text) < len("-05:00") {
+		return nil
+	}
+	t, err := time.Parse("-07:00", text[len(text)-len("-05:00"):])
+	if err != nil {
+		return nil
+	}
+	_, seconds := t.Zone()
+	offset := time.Duration(seconds) * time.Second
+	return &offset
+}

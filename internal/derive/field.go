@@ -1,0 +1,166 @@
+package derive
+
+import (
+	"math"
+
+	"github.com/slablint/slablint/internal/geometry"
+	"github.com/slablint/slablint/internal/quantity"
+)
+
+// A probe is one communication test, worked out.
+type probe struct {
+	node
+	holes []hole
+	// correction is the suction (Pa) that the house adds in design weather.
+	correction   figure
+	test, design geometry.Stack
+}
+
+type hole struct {
+	node
+	at           geometry.PlanPoint
+	atBasis      *basis
+	distance     figure
+	pressure     figure
+	pulls        bool
+	pullsBasis   *basis
+	inDesign     figure
+	distanceWord string
+}
+
+func (d *deriver) readProbes() {
+	for _, n := range d.record.get("diagnostics").get("communication_tests").items() {
+		p := &probe{node: n}
+		p.stack(d)
+		source, sourceBasis, unit := plan(n.get("source"))
+		for _, item := range n.get("holes").items() {
+			h := hole{node: item, pressure: item.get("pressure").quantity()}
+			h.at, h.atBasis, _ = plan(item.get("position"))
+			h.distanceWord = "as recorded"
+			if told := item.get("distance"); told.exists() {
+				h.distance = told.quantity()
+			} else {
+				h.distance = figure{h.at.Distance(source), unit, join(sourceBasis, h.atBasis)}
+				h.distanceWord = "from positions"
+				if !h.distance.known() {
+					h.distance.basis = lacking(told.at)
+				}
+			}
+			h.pull()
+			h.inDesign = figure{unit: h.pressure.unit, basis: join(h.pressure.basis, p.correction.basis)}
+			if h.inDesign.known() {
+				carried, err := geometry.CarryToDesign(h.pressure.si, p.test, p.design)
+				if err != nil {
+					h.inDesign.basis = h.inDesign.refuse(err)
+				}
+				h.inDesign.si = carried
+			}
+			p.holes = append(p.holes, h)
+		}
+		d.probes = append(d.probes, p)
+	}
+}
+
+// pull says whether a hole is under suction: by the meter, or by smoke where no
+// meter was read.
+func (h *hole) pull() {
+	h.pulls, h.pullsBasis = h.pressure.si < 0, h.pressure.basis
+	if smoke := h.get("smoke"); !h.get("pressure").exists() && smoke.exists() {
+		h.pulls, h.pullsBasis = smoke.text() == "down", reading(smoke.at)
+	}
+}
+
+// stack finds how much harder the house draws in design weather.
+func (p *probe) stack(d *deriver) {
+	height := d.record.get("diagnostics").get("neutral_level").quantity()
+	if !d.record.get("diagnostics").get("neutral_level").exists() {
+		height = d.house.get("building_height").quantity()
+		height.si /= 2
+		height.basis = join(height.basis, assuming(neutralLevel))
+	}
+	indoor, outdoor := p.get("indoor_temperature").quantity(), p.get("outdoor_temperature").quantity()
+	winterIndoor, winter := d.house.get("indoor_temperature").quantity(), d.house.get("winter_design_temperature").quantity()
+	f := figure{unit: "Pa", basis: join(height.basis, indoor.basis, outdoor.basis, winterIndoor.basis, winter.basis, d.site.basis)}
+	p.test = geometry.Stack{Height: height.si, Indoor: indoor.si, Outdoor: outdoor.si, Barometer: d.site.si}
+	p.design = geometry.Stack{Height: height.si, Indoor: winterIndoor.si, Outdoor: winter.si, Barometer: d.site.si}
+	if f.known() {
+		carried, err := geometry.CarryToDesign(0, p.test, p.design)
+		if err != nil {
+			f.basis = f.refuse(err)
+		}
+		f.si = carried
+	}
+	p.correction = f
+}
+
+const seasonMethod = "stack pressure by the ideal gas law, the fan's part taken as unchanged"
+
+func (d *deriver) communication() []any {
+	out := []any{}
+	for _, p := range d.probes {
+		e := entry(p.node)
+		if f := p.get("foundation").text(); f != "" {
+			e["foundation"] = f
+		}
+		pulling, pullsBasis := p.count()
+		if p.get("holes").isList() {
+			e["holes_total"] = whole(len(p.holes))
+			if pullsBasis.known() {
+				e["holes_pulling"] = whole(pulling)
+			}
+		}
+		e["reach"] = d.exact(quantity.Length, p.reach(pullsBasis), "distance of the farthest hole that pulls, 0 when none does")
+		share, method := p.coverage(d, pullsBasis)
+		e["coverage"] = d.exact(quantity.Ratio, share, method)
+		e["farthest_untested"] = d.exact(quantity.Length, p.gap(d), "place of the slab farthest from any hole, in plan")
+		e["decay_per_length"] = d.model(quantity.PerLength, p.decay(), "least squares of the logarithm of pressure on distance")
+		e["stack_correction"] = d.model(quantity.Pressure, p.correction, seasonMethod)
+		if verdict := p.season(); verdict != "" {
+			e["seasonal_verdict"] = verdict
+		}
+		out = append(out, e)
+	}
+	return out
+}
+
+func (d *deriver) holes() []any {
+	out := []any{}
+	for _, p := range d.probes {
+		for i := range p.holes {
+			h := &p.holes[i]
+			e := entry(h.node)
+			e["test"] = p.id()
+			e["pressure"] = d.exact(quantity.Pressure, h.pressure, "as measured, below the slab less in the room")
+			e["design_pressure"] = d.model(quantity.Pressure, h.inDesign, seasonMethod)
+			e["distance"] = d.exact(quantity.Length, h.distance, h.distanceWord)
+			if h.inDesign.known() {
+				e["class"] = string(geometry.ClassifyHold(h.inDesign.si))
+			}
+			out = append(out, e)
+		}
+	}
+	return out
+}
+
+// season is how the weakest hole fares in design weather; "" when it is not
+// known.
+func (p *probe) season() string {
+	weakest, b := math.Inf(-1), &basis{}
+	for i := range p.holes {
+		b = join(b, p.holes[i].inDesign.basis)
+		if p.holes[i].inDesign.known() {
+			weakest = math.Max(weakest, p.holes[i].inDesign.si)
+		}
+	}
+	switch hold := geometry.ClassifyHold(weakest); {
+	case math.IsInf(weakest, -1):
+		return ""
+	case hold == geometry.HoldFails:
+		return "reverses"
+	case !b.known():
+		return ""
+	case hold == geometry.HoldMarginal:
+		return "marginal"
+	}
+	return "holds"
+}

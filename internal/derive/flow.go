@@ -1,0 +1,264 @@
+package derive
+
+import (
+	"math"
+	"strconv"
+
+	"github.com/slablint/slablint/internal/airflow"
+)
+
+// chooseFlow takes the best that is known of the flow of the whole system:
+// measured in the main pipe, measured in every leg, implied by the gauge, or
+// worked out from fan, pipe and ground.
+func (s *system) chooseFlow() {
+	main := s.get("commissioning").get("measured_flow")
+	sum := s.sumOfLegs()
+	switch {
+	case main.exists():
+		s.measured, s.usedWord = main.quantity(), "as measured in the main pipe"
+		if s.measured.known() && s.measured.si < 0 {
+			s.measured.basis = s.measured.refuse(errNegativeFlow)
+		}
+		s.used = s.measured
+	case sum.known():
+		s.measured, s.used, s.usedWord = sum, sum, "sum of the flows measured in the legs"
+	case s.fromGauge.known():
+		s.used, s.usedWord = s.fromGauge, "from the gauge and the fan's curve"
+	case s.operating.known():
+		s.used, s.usedWord = s.operating, "where the fan's curve meets pipe and ground"
+	default:
+		s.used.basis = lacking(main.at)
+	}
+	if s.measured.basis == nil {
+		s.measured.basis = lacking(main.at)
+	}
+}
+
+// sumOfLegs is the flow measured leg by leg.
+func (s *system) sumOfLegs() figure {
+	f := figure{basis: &basis{}}
+	for _, p := range s.points {
+		f.si += p.told.si
+		f.unit = p.told.unit
+		f.basis = join(f.basis, p.told.basis)
+	}
+	if len(s.points) == 0 {
+		f.basis = lacking(s.get("suction_points").at)
+	}
+	return f
+}
+
+// distribute finds what each segment and each suction point carries of the flow
+// used, and what that takes.
+func (s *system) distribute(d *deriver) {
+	s.split, s.stateBasis = s.flowing, join(s.used.basis, s.pipe)
+	network := s.network
+	legs := s.sumOfLegs()
+	switch {
+	case !s.flowing.known():
+	case len(s.points) == 1:
+	case legs.known() && legs.si > 0:
+		s.split = join(s.flowing, legs.basis)
+	case s.soilBasis.known():
+		s.split = join(s.pipe, s.soilBasis)
+	default:
+		s.split = &basis{}
+		for _, p := range s.points {
+			s.split = join(s.split, p.told.basis)
+		}
+	}
+	s.stateBasis = join(s.stateBasis, s.split)
+	if s.stateBasis.known() {
+		switch {
+		case len(s.points) == 1:
+			network = network.SharedBed()
+		case legs.known() && legs.si > 0:
+			network = s.held(legs.si, d.gas)
+		}
+		s.solve(network)
+	}
+	s.shares(legs)
+	for i := range s.segments {
+		s.flowThrough(i, d)
+	}
+}
+
+// solve works the network out at the flow used.
+func (s *system) solve(network *airflow.Network) {
+	if network == nil {
+		s.stateBasis = refused("the flows measured in the legs cannot be", s.get("suction_points").at)
+		return
+	}
+	state, err := network.At(s.used.si)
+	if err != nil {
+		s.stateBasis = refused(err.Error(), s.get("pipe").at)
+		return
+	}
+	s.state, s.stateBasis = state, s.brief(s.stateBasis)
+}
+
+// held is the network with the flow split as measured in the legs. A suction at
+// the pits far above any loss in pipe, which rises with the third power of flow,
+// holds each leg to its measured share to within a few millionths; differences
+// between places in the pipe are those of the pipe.
+func (s *system) held(sum float64, gas airflow.Air) *airflow.Network {
+	const holding, exponent = 1e7, 3 // Pa
+	whole := airflow.System{Suction: s.branch(s.afterFan)}
+	for _, p := range s.points {
+		share := p.told.si / sum * s.used.si
+		setSoil(&whole.Suction, strconv.Itoa(p.index(s)), airflow.Soil{Coefficient: holding / math.Pow(share, exponent), Exponent: exponent})
+	}
+	for i := s.segments[s.afterFan].next; i >= 0; i = s.segments[i].next {
+		whole.Discharge = append(whole.Discharge, s.piece(i))
+	}
+	network, err := airflow.NewNetwork(whole, gas)
+	if err != nil {
+		return nil
+	}
+	return network
+}
+
+func (p *suctionPoint) index(s *system) int { return s.segments[p.first].startsAt }
+
+func setSoil(b *airflow.Branch, name string, soil airflow.Soil) {
+	if b.Name == name && len(b.Tributaries) == 0 {
+		b.Soil = &soil
+	}
+	for i := range b.Tributaries {
+		setSoil(&b.Tributaries[i], name, soil)
+	}
+}
+
+// shares gives each suction point and each segment its flow.
+func (s *system) shares(legs figure) {
+	for i, p := range s.points {
+		p.flow = figure{unit: s.used.unit, basis: join(s.used.basis, s.split)}
+		switch {
+		case !p.flow.known():
+		case len(s.points) == 1:
+			p.flow.si = s.used.si
+		case legs.known() && legs.si > 0:
+			p.flow.si = p.told.si / legs.si * s.used.si
+		case s.state != nil:
+			p.flow.basis = s.stateBasis
+			for _, at := range s.state.Points {
+				if at.Name == strconv.Itoa(i) {
+					p.flow.si = at.Flow
+				}
+			}
+		default:
+			p.flow.basis = s.stateBasis
+		}
+	}
+	for i, seg := range s.segments {
+		seg.flow = figure{s.used.si, s.used.unit, join(s.used.basis, s.flowing)}
+		if seg.flow.known() && !s.carriesAll(i) {
+			seg.flow.si = 0
+		}
+	}
+	if !s.flowing.known() {
+		return
+	}
+	for _, p := range s.points {
+		for i := p.first; i >= 0 && !s.carriesAll(i); i = s.segments[i].next {
+			s.segments[i].flow.si += p.flow.si
+			s.segments[i].flow.basis = p.flow.basis
+		}
+	}
+}
+
+// flowThrough finds speed, Reynolds number, friction and loss of one segment:
+// from the network at the flow used, else by itself as far as its own fields go.
+func (s *system) flowThrough(i int, d *deriver) {
+	seg := s.segments[i]
+	moving := join(seg.flow.basis, seg.boreBasis)
+	seg.speed = figure{unit: speedUnit(seg.flow.unit), basis: moving}
+	seg.stated = join(moving, d.gasBasis)
+	seg.rubbed = join(seg.stated, seg.roughBasis)
+	seg.lost = join(seg.rubbed, seg.length.basis, seg.fitBasis)
+	if !moving.known() {
+		return
+	}
+	if s.state != nil {
+		for _, state := range s.state.Segments {
+			if state.Name == strconv.Itoa(i) {
+				seg.state = state
+			}
+		}
+		seg.speed.si = seg.state.Velocity
+		return
+	}
+	seg.speed.si = seg.flow.si / seg.bore.Area
+	if !seg.stated.known() {
+		return
+	}
+	piece := s.piece(i)
+	if !seg.length.known() {
+		piece.Length = 0
+	}
+	alone, err := airflow.NewNetwork(airflow.System{Suction: airflow.Branch{Name: "alone", Segments: []airflow.Segment{piece}}}, d.gas)
+	if err == nil {
+		var state *airflow.State
+		if state, err = alone.SharedBed().At(seg.flow.si); err == nil {
+			seg.state = state.Segments[0]
+		}
+	}
+	if err != nil {
+		seg.stated = refused(err.Error(), seg.at)
+		seg.rubbed, seg.lost = seg.stated, seg.stated
+	}
+}
+
+// exitVelocity is the speed of the air at the open end.
+func (s *system) exitVelocity() figure {
+	if !s.flowing.known() {
+		return figure{basis: s.flowing}
+	}
+	return s.segments[s.last].speed
+}
+
+// findPits finds the suction left in the pits: what the gauge shows less what
+// is lost before its tap, else what the fan gives at the flow used less all that
+// is lost.
+func (s *system) findPits() {
+	unit, shift, b := s.shown.unit, 0.0, join(s.stateBasis, s.shown.basis)
+	seg, tap, tapBasis := s.tapAt()
+	usable := s.verdict == "" || s.verdict == airflow.GaugeUsable || s.verdict == airflow.GaugeNoFlow || s.verdict == airflow.GaugeOpenPipe
+	if b = join(b, tapBasis); b.known() && usable {
+		if s.state != nil {
+			shift = s.shown.si - s.suctionAt(seg, tap)
+		}
+	} else if given := s.fanPressure(s.used); given.known() && s.stateBasis.known() {
+		unit, b = given.unit, join(s.stateBasis, given.basis)
+		shift = given.si - s.state.FanStatic
+	} else if b.known() {
+		b = refused("no suction follows from a reading that is "+string(s.verdict), s.shown.places()...)
+	}
+	if b.known() {
+		b = s.brief(b)
+	}
+	for i, p := range s.points {
+		p.pit = figure{unit: unit, basis: b}
+		if b.known() {
+			p.pit.si = s.suctionAt(-1, i) + shift
+		}
+	}
+}
+
+// suctionAt is the static suction of the state at the end of a segment or, for
+// -1, in the pit of a suction point.
+func (s *system) suctionAt(seg, point int) float64 {
+	if seg >= 0 {
+		for _, state := range s.state.Segments {
+			if state.Name == strconv.Itoa(seg) {
+				return state.StaticSuction
+			}
+		}
+	}
+	for _, state := range s.state.Points {
+		if state.Name == strconv.Itoa(point) {
+			return state.Suction
+		}
+	}
+	return 0
+}

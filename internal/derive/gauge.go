@@ -1,0 +1,167 @@
+package derive
+
+import (
+	"strconv"
+
+	"github.com/slablint/slablint/internal/airflow"
+)
+
+// readGauge finds the last reading with the fan on, what it looks like next to
+// the fan's shut-off pressure, and the flow it implies.
+func (s *system) readGauge(d *deriver) {
+	s.shown = s.lastReading()
+	ending := s.gauge.get("range")
+	f := figure{unit: s.curveUnits[0], basis: join(s.shown.basis, s.shutOffBasis())}
+	s.fromGauge = f
+	if !f.known() {
+		return
+	}
+	scale := 0.0
+	if ending.exists() {
+		end := ending.quantity()
+		s.fromGauge.basis = join(f.basis, end.basis)
+		scale = end.si
+	}
+	if !s.fromGauge.known() {
+		return
+	}
+	verdict, err := airflow.JudgeGauge(s.shown.si, s.shutOff.si, scale)
+	if err != nil {
+		s.fromGauge.basis = s.shown.refuse(err)
+		return
+	}
+	s.verdict = verdict
+	switch verdict {
+	case airflow.GaugeReversed, airflow.GaugeNoSuction, airflow.GaugeAboveShutOff, airflow.GaugeOverRange:
+		s.fromGauge.basis = refused("no flow follows from a reading that is "+string(verdict), s.shown.places()...)
+	default:
+		s.flowAtReading(d)
+	}
+}
+
+func (s *system) shutOffBasis() *basis {
+	if s.shutOff.basis != nil {
+		return s.shutOff.basis
+	}
+	return s.curveBasis
+}
+
+// lastReading is the last reading taken with the fan on: by time where all
+// such readings have one, else by their order.
+func (s *system) lastReading() figure {
+	list := s.gauge.get("readings")
+	lacks := lacking(list.at)
+	var last node
+	var when figure
+	for _, n := range list.items() {
+		on, b := n.get("fan_on").said()
+		if !b.known() {
+			lacks = join(lacks, b)
+		}
+		if !on {
+			continue
+		}
+		at := n.get("at").quantity()
+		if last.exists() && at.known() && when.known() && at.si < when.si {
+			continue
+		}
+		last, when = n, at
+	}
+	if !last.exists() {
+		return figure{basis: lacks}
+	}
+	f := last.get("value").quantity()
+	f.basis = join(f.basis, reading(last.get("fan_on").at))
+	if when.known() {
+		f.basis = join(f.basis, when.basis)
+	}
+	return f
+}
+
+// tapAt is the segment whose end carries the gauge's tap, or the suction point
+// when the tap is in a pit.
+func (s *system) tapAt() (segment, point int, b *basis) {
+	tap, after := s.gauge.get("tap"), s.gauge.get("after_segment")
+	b = &basis{}
+	if tap.exists() {
+		b = reading(tap.at)
+	}
+	switch {
+	case !s.flowing.known():
+		return -1, -1, s.flowing
+	case tap.text() == "discharge-side":
+		return -1, -1, refused("what a tap on the discharge side shows is not the fan's suction", tap.at)
+	case tap.text() == "pit" && len(s.points) == 1:
+		return -1, 0, b
+	case after.exists():
+		for i, seg := range s.segments {
+			switch {
+			case seg.id() != after.text() || after.text() == "":
+			case tap.text() == "pit" && seg.startsAt >= 0:
+				return -1, seg.startsAt, join(b, reading(after.at))
+			default:
+				return i, -1, join(b, reading(after.at))
+			}
+		}
+		return -1, -1, refused("no segment of this system has this id", after.at)
+	case tap.text() == "fan-inlet" && s.afterFan >= 0:
+		return s.afterFan, -1, join(b, s.driven)
+	}
+	return -1, -1, lacking(after.at)
+}
+
+// flowAtReading is the flow at which the fan would show the gauge its reading.
+// Behind the last junction the way to the tap does not matter; in a leg among
+// several the ground does, because it decides what share the leg draws.
+func (s *system) flowAtReading(d *deriver) {
+	seg, point, tapBasis := s.tapAt()
+	f := figure{unit: s.curveUnits[0], basis: join(s.fromGauge.basis, s.curveBasis, tapBasis, s.pipe)}
+	network, tap := s.network, airflow.Tap{}
+	if point >= 0 {
+		tap.Point = strconv.Itoa(point)
+	} else if seg >= 0 {
+		tap.Segment = strconv.Itoa(seg)
+	}
+	if len(s.points) > 1 && (point >= 0 || seg >= 0 && !s.carriesAll(seg)) {
+		f.basis = join(f.basis, s.soilBasis)
+	}
+	if f.known() && seg >= 0 && s.carriesAll(seg) {
+		if network = s.tail(seg, d.gas); network == nil {
+			f.basis = refused("there is no pipe from the tap to the fan", s.gauge.get("after_segment").at)
+		}
+	}
+	s.fromGauge = f
+	if !f.known() {
+		return
+	}
+	s.fromGauge.basis = s.brief(f.basis)
+	found, err := network.FlowFromGauge(s.curve, tap, s.shown.si, 0)
+	if err != nil {
+		s.fromGauge.basis = refused(err.Error(), s.shown.places()...)
+		return
+	}
+	s.fromGauge.si = found.Flow
+}
+
+// tail is the pipe from a segment that carries all the air to the open end; nil
+// when the segment lies behind the fan.
+func (s *system) tail(from int, gas airflow.Air) *airflow.Network {
+	whole := airflow.System{Suction: airflow.Branch{Name: "tail"}}
+	for i := from; ; i = s.segments[i].next {
+		if i < 0 {
+			return nil
+		}
+		whole.Suction.Segments = append(whole.Suction.Segments, s.piece(i))
+		if i == s.afterFan {
+			break
+		}
+	}
+	for i := s.segments[s.afterFan].next; i >= 0; i = s.segments[i].next {
+		whole.Discharge = append(whole.Discharge, s.piece(i))
+	}
+	network, err := airflow.NewNetwork(whole, gas)
+	if err != nil {
+		return nil
+	}
+	return network.SharedBed()
+}

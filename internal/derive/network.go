@@ -1,0 +1,183 @@
+package derive
+
+import (
+	"errors"
+	"strconv"
+
+	"github.com/slablint/slablint/internal/airflow"
+	"github.com/slablint/slablint/internal/place"
+)
+
+// fit adds to the segments what follows from their neighbours: the inlet in the
+// pit, steps of the bore, the guard at the open end.
+func (s *system) fit() {
+	if !s.flowing.known() {
+		return
+	}
+	for i, seg := range s.segments {
+		if seg.startsAt >= 0 {
+			inlet, _, _ := airflow.NewFitting(airflow.InletFlush, 0, seg.bore)
+			seg.fittings = append(seg.fittings, inlet)
+			seg.fitBasis = join(seg.fitBasis, assuming(flushInlet))
+			s.addDamper(seg)
+		}
+		if next := seg.next; next >= 0 && len(s.segments[next].from) == 1 && i != s.afterFan {
+			step(seg, s.segments[next])
+		}
+	}
+	s.addGuard(s.segments[s.last])
+	for _, seg := range s.segments {
+		if seg.tee != nil && !s.meets(seg.next) {
+			seg.fittings = append(seg.fittings, seg.tee.fitting)
+		}
+	}
+}
+
+// addDamper adds the balancing valve of a leg, where one is recorded.
+func (s *system) addDamper(seg *segment) {
+	damper := s.points[seg.startsAt].get("damper_loss")
+	if !damper.exists() {
+		return
+	}
+	k := damper.number()
+	if k.known() && k.si < 0 {
+		k.basis = k.refuse(errors.New("a loss coefficient is not below zero"))
+	}
+	seg.fitBasis = join(seg.fitBasis, k.basis)
+	seg.fittings = append(seg.fittings, airflow.Fitting{K: k.si})
+}
+
+// step adds what a change of bore between two segments takes.
+func step(up, down *segment) {
+	if up.reducer || down.reducer {
+		return
+	}
+	b := join(up.boreBasis, down.boreBasis)
+	switch {
+	case !b.known():
+		up.fitBasis = join(up.fitBasis, &basis{lacks: b.lacks, why: b.why})
+		down.fitBasis = join(down.fitBasis, &basis{lacks: b.lacks, why: b.why})
+	case down.bore.Area < up.bore.Area:
+		down.fittings = append(down.fittings, airflow.Contraction(up.bore, down.bore))
+	case down.bore.Area > up.bore.Area:
+		up.fittings = append(up.fittings, airflow.Expansion(up.bore, down.bore))
+	}
+}
+
+// addGuard adds what the guard of the open end takes.
+func (s *system) addGuard(end *segment) {
+	guard, b := s.discharge.get("guard").choice()
+	switch guard {
+	case "", "none":
+		end.fitBasis = join(end.fitBasis, b)
+	case "mesh":
+		end.fittings = append(end.fittings, airflow.UsualMeshGuard)
+		end.fitBasis = join(end.fitBasis, b, assuming(meshGuard))
+	default:
+		end.fitBasis = join(end.fitBasis, refused("the loss of a guard of this kind is not known", s.discharge.get("guard").at))
+	}
+	if rain := s.discharge.get("rain_cap"); rain.is(true) {
+		end.fitBasis = join(end.fitBasis, refused("the loss of a rain cap is not known", rain.at))
+	}
+}
+
+// meets reports whether two legs meet in a recorded tee where segment i begins:
+// one comes straight through it, the other from its side.
+func (s *system) meets(i int) bool {
+	if i < 0 || len(s.segments[i].from) != 2 {
+		return false
+	}
+	a, b := s.segments[s.segments[i].from[0]].tee, s.segments[s.segments[i].from[1]].tee
+	return a != nil && b != nil && a.kind != b.kind
+}
+
+// build makes the network of all pipe.
+func (s *system) build(d *deriver) {
+	s.soilBasis = &basis{}
+	for _, p := range s.points {
+		s.soilBasis = join(s.soilBasis, p.soilBasis)
+	}
+	parts := []*basis{s.driven, d.gasBasis}
+	for _, seg := range s.segments {
+		parts = append(parts, seg.boreBasis, seg.length.basis, seg.roughBasis, seg.fitBasis)
+	}
+	s.pipe = join(parts...)
+	if !s.driven.known() {
+		s.pipe = s.driven
+	}
+	if !s.pipe.known() {
+		return
+	}
+	whole := airflow.System{Suction: s.branch(s.afterFan)}
+	for i := s.segments[s.afterFan].next; i >= 0; i = s.segments[i].next {
+		whole.Discharge = append(whole.Discharge, s.piece(i))
+	}
+	network, err := airflow.NewNetwork(whole, d.gas)
+	if err != nil {
+		s.pipe = refused(err.Error(), s.get("pipe").at)
+		return
+	}
+	s.network = network
+	for i, seg := range s.segments {
+		if len(seg.from) > 1 && !s.meets(i) {
+			s.pipe = join(s.pipe, assuming(freeJunction))
+		}
+	}
+	s.pipe = s.brief(s.pipe)
+}
+
+// brief is a basis with the fields of the pipe and of the suction points named
+// by the lists they stand in: a network rests on nearly all of them.
+func (s *system) brief(b *basis) *basis {
+	short := &basis{assumed: b.assumed, lacks: b.lacks, why: b.why}
+	for _, list := range [...]node{s.get("pipe"), s.get("suction_points"), s.get("kind")} {
+		short.inputs = append(short.inputs, string(list.at))
+	}
+	for _, at := range b.inputs {
+		p := place.Pointer(at.(string))
+		if !p.HasPrefix(s.get("pipe").at) && !p.HasPrefix(s.get("suction_points").at) {
+			short.inputs = append(short.inputs, at)
+		}
+	}
+	return short
+}
+
+// piece is a segment for the network. Names are indexes, which tell segments
+// apart even when the ids of a faulty record do not.
+func (s *system) piece(i int) airflow.Segment {
+	seg := s.segments[i]
+	return airflow.Segment{Name: strconv.Itoa(i), Bore: seg.bore, Length: seg.length.si, Roughness: seg.roughness, Fittings: seg.fittings}
+}
+
+// branch is the leg that ends with a segment, and all that flows into it.
+func (s *system) branch(end int) airflow.Branch {
+	start := end
+	for len(s.segments[start].from) == 1 {
+		start = s.segments[start].from[0]
+	}
+	b := airflow.Branch{Name: "junction " + strconv.Itoa(start)}
+	for i := start; ; i = s.segments[i].next {
+		b.Segments = append(b.Segments, s.piece(i))
+		if i == end {
+			break
+		}
+	}
+	if at := s.segments[start].startsAt; at >= 0 {
+		b.Name = strconv.Itoa(at)
+		if p := s.points[at]; p.soilBasis.known() {
+			b.Soil = &p.soil
+		}
+		return b
+	}
+	for _, i := range s.segments[start].from {
+		leg := s.branch(i)
+		if s.meets(start) {
+			leg.Join = airflow.Join{Kind: airflow.JoinRun, Angle: 90}
+			if s.segments[i].tee.kind == airflow.TeeBranch {
+				leg.Join.Kind = airflow.JoinSide
+			}
+		}
+		b.Tributaries = append(b.Tributaries, leg)
+	}
+	return b
+}

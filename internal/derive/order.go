@@ -1,0 +1,33 @@
+package derive
+
+import "math"
+
+// order is the time between events that must follow each other, on the calendar
+// of the place; below zero when they did not.
+func (d *deriver) order() map[string]any {
+	dates := d.record.get("job").get("dates")
+	day := func(name string) figure { return dates.get(name).day() }
+	work, completed, handed := day("work_started"), day("completed"), day("handed_over")
+	return map[string]any{
+		"survey_before_work":         d.span(day("surveyed"), work, "d", "survey to start of work"),
+		"proposal_before_work":       d.span(day("proposal_given"), work, "d", "proposal to start of work"),
+		"work_before_completion":     d.span(work, completed, "d", "start of work to completion"),
+		"completion_before_handover": d.span(completed, handed, "d", "completion to handover"),
+		"fan_start_before_handover":  d.span(d.fanStartDay(), handed, "d", "day the last fan started to handover"),
+	}
+}
+
+// fanStartDay is the day on which the last of the fans first ran.
+func (d *deriver) fanStartDay() figure {
+	last := d.fanStart()
+	if !last.known() {
+		return last
+	}
+	last.si = math.Inf(-1)
+	for _, s := range d.systems {
+		if s.get("powered_by").text() == "fan" {
+			last.si = math.Max(last.si, s.fan.get("started").day().si)
+		}
+	}
+	return last
+}

@@ -1,0 +1,115 @@
+package derive
+
+import (
+	"math"
+
+	"github.com/slablint/slablint/internal/geometry"
+	"github.com/slablint/slablint/internal/quantity"
+)
+
+// outlets are the systems that have an outlet or should have one.
+func (d *deriver) outlets() []*system {
+	var out []*system
+	for _, s := range d.systems {
+		if s.discharge.exists() || s.get("powered_by").text() != "rough-in" {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+func (d *deriver) discharges() []any {
+	out := []any{}
+	for _, s := range d.outlets() {
+		e := map[string]any{"id": s.id(), "at": string(s.discharge.at)}
+		z := s.discharge.get("position").get("z").quantity()
+		over := func(recorded, level node) (figure, string, figure) {
+			computed := difference(z, level.quantity())
+			if recorded.exists() {
+				told := recorded.quantity()
+				return told, "as recorded", apart(told, computed)
+			}
+			f := computed
+			if !f.known() && f.why == "" {
+				f.basis = lacking(recorded.at)
+			}
+			return f, "from the position of the outlet", apart(recorded.quantity(), computed)
+		}
+		grade, method, disagreement := over(s.discharge.get("height_above_grade"), s.discharge.get("grade_level"))
+		e["height_above_grade"] = d.exact(quantity.Length, grade, method)
+		e["height_disagreement"] = d.exact(quantity.Length, disagreement, "recorded height above grade against the one from positions, either way")
+		eave, method, _ := over(s.discharge.get("height_above_eave"), d.house.get("eave_level"))
+		e["height_above_eave"] = d.exact(quantity.Length, eave, method)
+		e["exit_velocity"] = d.model(quantity.Velocity, s.exitVelocity(), "flow used over the bore at the open end")
+		out = append(out, e)
+	}
+	return out
+}
+
+func difference(a, b figure) figure {
+	return figure{a.si - b.si, a.unit, join(a.basis, b.basis)}
+}
+
+// apart is how far two ways to the same length differ.
+func apart(a, b figure) figure {
+	f := difference(a, b)
+	f.si = math.Abs(f.si)
+	return f
+}
+
+// point is a position in space.
+func point(n node) (geometry.Point, *basis, string) {
+	x, y, z := n.get("x").quantity(), n.get("y").quantity(), n.get("z").quantity()
+	if !n.exists() {
+		return geometry.Point{}, lacking(n.at), ""
+	}
+	b := join(x.basis, y.basis, z.basis)
+	if b.known() {
+		b = reading(n.at)
+	}
+	return geometry.Point{X: x.si, Y: y.si, Z: z.si}, b, z.unit
+}
+
+// plan is a position seen from above.
+func plan(n node) (geometry.PlanPoint, *basis, string) {
+	if !n.exists() {
+		return geometry.PlanPoint{}, lacking(n.at), ""
+	}
+	x, y := n.get("x").quantity(), n.get("y").quantity()
+	b := join(x.basis, y.basis)
+	if b.known() {
+		b = reading(n.at)
+	}
+	return geometry.PlanPoint{X: x.si, Y: y.si}, b, x.unit
+}
+
+// opening is the rectangle of an opening of the house or of a neighbour.
+func opening(n node) (geometry.Rect, *basis) {
+	corner, cornerBasis, _ := point(n.get("corner"))
+	width, height := n.get("width").quantity(), n.get("height").quantity()
+	facing, facingBasis := n.get("facing").choice()
+	b := join(cornerBasis, width.basis, height.basis, facingBasis)
+	if !b.known() {
+		return geometry.Rect{}, b
+	}
+	for _, side := range [...]figure{width, height} {
+		if side.si < 0 {
+			return geometry.Rect{}, side.refuse(errNegativeLength)
+		}
+	}
+	u, v := geometry.Point{X: width.si}, geometry.Point{Z: height.si}
+	switch facing {
+	case "north", "south":
+	case "east", "west":
+		u = geometry.Point{Y: width.si}
+	case "up":
+		v = geometry.Point{Y: height.si}
+	default:
+		return geometry.Rect{}, refused("no such way to face", n.get("facing").at)
+	}
+	r, err := geometry.NewRect(corner, u, v)
+	if err != nil {
+		return r, b.refuse(err)
+	}
+	return r, b
+}

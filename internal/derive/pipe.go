@@ -1,0 +1,159 @@
+package derive
+
+import (
+	"errors"
+	"fmt"
+
+	"github.com/slablint/slablint/internal/airflow"
+)
+
+func readSegment(n node) *segment {
+	seg := &segment{node: n, next: -1, startsAt: -1, nominal: n.get("nominal_size").quantity(), length: n.get("length").quantity()}
+	if seg.length.known() && seg.length.si < 0 {
+		seg.length.basis = seg.length.refuse(errNegativeLength)
+	}
+	seg.readBore()
+	seg.readRoughness()
+	seg.readFittings()
+	return seg
+}
+
+// readBore finds the open cross-section: as measured, else from the trade size
+// and what the pipe is made to. Where neither is known there is none: a bore is
+// never guessed.
+func (seg *segment) readBore() {
+	shape, shapeBasis := seg.get("shape").choice()
+	inner := seg.get("inner_diameter").quantity()
+	switch {
+	case shape == "":
+		seg.boreBasis = shapeBasis
+		return
+	case shape != "round":
+		seg.boreBasis = refused("the opening of a downspout is not the size it is sold by, and no measured one can be recorded", seg.get("shape").at)
+		return
+	case seg.get("inner_diameter").exists():
+		seg.boreBasis, seg.boreUnit = join(inner.basis, shapeBasis), inner.unit
+		seg.bore = airflow.Round(inner.si)
+		if inner.known() && inner.si <= 0 {
+			seg.boreBasis = inner.refuse(errors.New("a bore is above zero"))
+		}
+		return
+	}
+	seg.boreUnit = seg.nominal.unit
+	wall, wallBasis := seg.wall()
+	seg.boreBasis = join(shapeBasis, seg.nominal.basis, wallBasis)
+	if !seg.boreBasis.known() {
+		return
+	}
+	bore, _, err := airflow.PipeBore(seg.nominal.si, wall)
+	if err != nil {
+		seg.boreBasis = refused(err.Error(), seg.get("inner_diameter").at)
+	}
+	seg.bore = bore
+}
+
+// wall is what fixes the bore of plastic pipe besides its size.
+func (seg *segment) wall() (airflow.Wall, *basis) {
+	material, b := seg.get("material").choice()
+	standard, standardBasis := seg.get("standard").choice()
+	schedule, scheduleBasis := seg.get("schedule").choice()
+	measure := seg.get("inner_diameter").at
+	b = join(b, standardBasis)
+	switch {
+	case !b.known():
+		return "", b
+	case material != "pvc" && material != "abs":
+		return "", refused("pipe of this material has no bore that follows from its size: measure it", measure)
+	case standard == "astm-f891" || standard == "astm-f628":
+		return "", refused("the bore of foam-core pipe is not fixed by its standard: measure it", measure)
+	case standard == "astm-d2729":
+		return airflow.ThinWall, b
+	case standard == "astm-d3034":
+		return airflow.SDR35, b
+	case material == "abs":
+		b = join(b, assuming(absBore))
+	}
+	b = join(b, scheduleBasis)
+	switch schedule {
+	case "sch-40":
+		return airflow.Schedule40, b
+	case "sdr-35":
+		return airflow.SDR35, b
+	}
+	return airflow.Wall(schedule), b
+}
+
+func (seg *segment) readRoughness() {
+	material, b := seg.get("material").choice()
+	seg.roughBasis = b
+	switch material {
+	case "":
+		return
+	case "pvc", "abs":
+		rough, _, err := airflow.Roughness(airflow.SmoothPlastic)
+		if err != nil {
+			seg.roughBasis = b.refuse(err)
+			return
+		}
+		seg.roughness, seg.roughBasis = rough, join(b, assuming(smoothPlastic))
+	default:
+		seg.roughBasis = refused("no roughness is known of pipe of this material", seg.get("material").at)
+	}
+}
+
+// readFittings adds up the losses of the fittings. A list that is empty says
+// that there are none; one that is missing says nothing.
+func (seg *segment) readFittings() {
+	list := seg.get("fittings")
+	if !list.isList() {
+		seg.fitBasis = lacking(list.at)
+		return
+	}
+	seg.fitBasis = reading(list.at)
+	items := list.items()
+	for i, item := range items {
+		count := item.get("count").number()
+		fitting, b := seg.fitting(item)
+		b = join(b, count.basis)
+		if b.known() && (count.si < 0 || count.si > 1e6) {
+			b = count.refuse(fmt.Errorf("there are not %g of them", count.si))
+		}
+		if !b.known() {
+			seg.fitBasis = join(seg.fitBasis, &basis{lacks: b.lacks, why: b.why})
+			continue
+		}
+		kind := airflow.FittingKind(item.get("kind").text())
+		if i == len(items)-1 && count.si == 1 && (kind == airflow.TeeRun || kind == airflow.TeeBranch) && !item.get("loss_coefficient").exists() {
+			seg.tee = &tee{kind, fitting}
+			continue
+		}
+		seg.fittings = append(seg.fittings, fitting.Times(int(count.si)))
+	}
+}
+
+// fitting is the loss of one fitting: as its maker has it, else by its shape.
+// What a reducer takes follows from the bores on both sides.
+func (seg *segment) fitting(n node) (airflow.Fitting, *basis) {
+	kind, b := n.get("kind").choice()
+	coefficient := n.get("loss_coefficient")
+	switch {
+	case coefficient.exists():
+		k := coefficient.number()
+		if k.known() && k.si < 0 {
+			return airflow.Fitting{}, k.refuse(errors.New("a loss coefficient is not below zero"))
+		}
+		seg.reducer = seg.reducer || kind == "reducer"
+		return airflow.Fitting{K: k.si}, k.basis
+	case kind == "" || kind == "reducer":
+		return airflow.Fitting{}, b
+	case kind == "damper" || kind == "other":
+		return airflow.Fitting{}, lacking(coefficient.at)
+	case !seg.boreBasis.known():
+		return airflow.Fitting{}, seg.boreBasis
+	}
+	f, _, err := airflow.NewFitting(airflow.FittingKind(kind), seg.nominal.si, seg.bore)
+	if err != nil {
+		return f, refused(err.Error(), coefficient.at)
+	}
+	return f, b
+}

@@ -1,0 +1,170 @@
+package derive
+
+import (
+	"math"
+
+	"github.com/slablint/slablint/internal/place"
+	"github.com/slablint/slablint/internal/quantity"
+	"github.com/slablint/slablint/internal/radon"
+)
+
+// A level is what the tests of one phase say of the house: its worst room.
+type level struct {
+	radon.Result
+	unit  string
+	found *basis // what the value rests on
+	told  *basis // what its uncertainty rests on besides
+}
+
+// worst finds the worst room of a phase. Every result counts: one that is not
+// recorded could be the worst. Only duplicates are averaged.
+func (d *deriver) worst(phase string) level {
+	w := level{Result: radon.Result{Value: math.Inf(-1)}, found: &basis{}, told: &basis{}}
+	done := map[*test]bool{}
+	for _, t := range d.all {
+		if t.blank || done[t] {
+			continue
+		}
+		if t.phase == "" {
+			w.found = join(w.found, lacking(t.get("phase").at))
+		}
+		if t.phase != phase {
+			continue
+		}
+		w.found = join(w.found, reading(t.get("phase").at), t.result.basis, d.bounds(t))
+		group := d.group(t, done)
+		r, b := d.together(group)
+		w.found = join(w.found, b)
+		for _, g := range group {
+			w.found = join(w.found, g.result.basis)
+			w.told = join(w.told, g.toldBasis)
+		}
+		if r.Value > w.Value {
+			w.Result, w.unit = r, t.result.unit
+		}
+	}
+	if w.found.known() && math.IsInf(w.Value, -1) {
+		w.found = lacking("/measurements/tests")
+	}
+	w.told = join(w.found, w.told)
+	return w
+}
+
+// group is a test and its duplicates of the same phase.
+func (d *deriver) group(t *test, done map[*test]bool) []*test {
+	group := []*test{t}
+	done[t] = true
+	for _, other := range d.all {
+		if other.blank || other.phase != t.phase || done[other] {
+			continue
+		}
+		if first, _ := d.partner(other); first == t {
+			done[other] = true
+			group = append(group, other)
+		} else if first, _ := d.partner(t); first == other {
+			done[other] = true
+			group = append(group, other)
+		}
+	}
+	return group
+}
+
+// together is what devices side by side say: their mean when all are on one
+// side of the action level and not more than 8 in apart, else the highest.
+func (d *deriver) together(group []*test) (radon.Result, *basis) {
+	results := make([]radon.Result, len(group))
+	highest, near, above := radon.Result{Value: math.Inf(-1)}, true, 0
+	b := &basis{}
+	for i, t := range group {
+		results[i] = t.told
+		if t.told.Value > highest.Value {
+			highest = t.told
+		}
+		if t.result.si >= action {
+			above++
+		}
+		if t.get("duplicate_of").exists() {
+			spacing := t.get("spacing").quantity()
+			b = join(b, reading(t.get("duplicate_of").at))
+			if !spacing.known() {
+				near = false
+				continue
+			}
+			b = join(b, spacing.basis)
+			near = near && spacing.si <= 8*0.0254
+		}
+	}
+	if len(group) == 1 {
+		return highest, b
+	}
+	b = join(b, assuming(actionLevel))
+	if !near || above != 0 && above != len(group) {
+		return highest, b
+	}
+	mean, err := radon.Average(results, 0)
+	if err != nil {
+		return highest, b
+	}
+	return mean, b
+}
+
+func (d *deriver) radonValues() map[string]any {
+	before, after := d.worst("before"), d.worst("after")
+	lower, upper := after.Bounds()
+	out := map[string]any{
+		"before":            d.exact(quantity.Radon, figure{before.Value, before.unit, before.found}, "the worst room before"),
+		"after":             d.exact(quantity.Radon, rounded(figure{after.Value, after.unit, after.found}), "the worst room after, "+roundedMethod),
+		"after_upper_bound": d.model(quantity.Radon, figure{upper, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties"),
+		"after_lower_bound": d.model(quantity.Radon, figure{lower, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties"),
+	}
+	plain := join(before.found, after.found)
+	told := join(before.told, after.told)
+	var r radon.Reduction
+	method := "worst room before against worst room after"
+	if plain.known() {
+		var err error
+		if r, err = radon.Reduce(before.Result, after.Result); err != nil {
+			plain = before.found.refuse(err)
+			told = plain
+		} else if r.AtLeast {
+			method += ": at least, the result after is below detection"
+		}
+	}
+	out["reduction"] = d.exact(quantity.Percent, figure{r.Percent, "%", plain}, method)
+	out["reduction_uncertainty"] = d.model(quantity.Percent, figure{r.U, "%", told}, "standard uncertainty in percentage points, from those of the two results")
+	return out
+}
+
+// retestDue is two years after the last test that proves the system.
+func (d *deriver) retestDue() map[string]any {
+	last := figure{si: math.Inf(-1), unit: "s", basis: &basis{}}
+	for _, t := range d.all {
+		if t.phase != "after" || t.blank {
+			continue
+		}
+		end := t.get("end").day()
+		last.basis = join(last.basis, end.basis)
+		last.si = math.Max(last.si, end.si)
+	}
+	if last.known() && math.IsInf(last.si, -1) {
+		last.basis = lacking("/measurements/tests")
+	}
+	if last.known() {
+		due, err := radon.RetestDue(last.si)
+		if err != nil {
+			last.basis = last.refuse(err)
+		}
+		last.si = due
+	}
+	return d.exact(quantity.Date, last, "two years after the day the last test after the work ended: ANSI/AARST MAH 2019 8.5.9.2")
+}
+
+// place is where a figure stands or should stand.
+func (f figure) place() place.Pointer {
+	for _, list := range [...][]any{f.inputs, f.lacks} {
+		if len(list) > 0 {
+			return place.Pointer(list[0].(string))
+		}
+	}
+	return place.Root
+}

@@ -1,0 +1,116 @@
+package derive
+
+import (
+	"errors"
+	"math"
+
+	"github.com/slablint/slablint/internal/geometry"
+	"github.com/slablint/slablint/internal/quantity"
+)
+
+func (d *deriver) segmentValues() []any {
+	out := []any{}
+	for _, s := range d.systems {
+		traps := s.traps()
+		for i, seg := range s.segments {
+			e := entry(seg.node)
+			out = append(out, e)
+			e["system"] = s.id()
+			e["inner_diameter"] = d.exact(quantity.Length, figure{seg.bore.Hydraulic, seg.boreUnit, seg.boreBasis}, "measured, else by trade size and standard")
+			e["flow"] = d.model(quantity.Flow, seg.flow, "at the flow used")
+			e["velocity"] = d.model(quantity.Velocity, seg.speed, "flow over bore")
+			e["reynolds"] = d.model(quantity.Number, figure{seg.state.Reynolds, "1", seg.stated}, "speed, bore, density and viscosity")
+			e["friction_factor"] = d.model(quantity.Number, figure{seg.state.Friction, "1", seg.rubbed}, "Churchill 1977, Darcy's factor")
+			e["loss"] = d.model(quantity.Pressure, figure{seg.state.Loss, s.pressureUnit(), seg.lost}, "Darcy and Weisbach, with the fittings")
+			d.slopes(seg, e)
+			e["trap_depth"] = d.exact(quantity.Length, traps[i], "low point of the recorded lengths and rises, drained or not; 0 when there is none")
+		}
+	}
+	return out
+}
+
+func (d *deriver) pointValues() []any {
+	out := []any{}
+	for _, s := range d.systems {
+		for _, p := range s.points {
+			e := entry(p.node)
+			e["system"] = s.id()
+			e["flow"] = d.model(quantity.Flow, p.flow, "share of the flow used")
+			e["pit_suction"] = d.model(quantity.Pressure, p.pit, "gauge or fan less the losses between")
+			out = append(out, e)
+		}
+	}
+	return out
+}
+
+// leastSlope is 1/8 in per ft: ANSI/AARST SGM-SF 2017 (12/20) 6.2.2.
+const leastSlope = 1.0 / 96
+
+// slopes is the fall of a level run back to the suction point. An upright run
+// drains by itself.
+func (d *deriver) slopes(seg *segment, e map[string]any) {
+	run, b := seg.get("run").choice()
+	if run == "vertical" {
+		b = refused("an upright run drains by itself", seg.get("run").at)
+	}
+	rise, slope := seg.get("rise").quantity(), seg.get("slope").quantity()
+	unit := seg.length.unit
+	if unit == "ft" {
+		unit = "in"
+	}
+	required := figure{geometry.RequiredFall(seg.length.si, leastSlope), unit, join(b, seg.length.basis)}
+	e["fall_required"] = d.exact(quantity.Length, required, "1/8 in per ft: ANSI/AARST SGM-SF 2017 (12/20) 6.2.2")
+	fall, fallMethod := figure{rise.si, rise.unit, join(b, rise.basis)}, "recorded rise"
+	if !rise.known() && slope.known() {
+		fall, fallMethod = figure{slope.si * seg.length.si, unit, join(b, slope.basis, seg.length.basis)}, "recorded slope times length"
+	}
+	e["fall"] = d.exact(quantity.Length, fall, fallMethod)
+	if seg.get("slope").exists() {
+		e["slope"] = d.exact(quantity.Slope, figure{slope.si, slope.unit, join(b, slope.basis)}, "as recorded")
+		return
+	}
+	worked := figure{rise.si / seg.length.si, "mm/m", join(b, rise.basis, seg.length.basis)}
+	if isFeet(rise.unit) {
+		worked.unit = "in/ft"
+	}
+	if worked.known() && (seg.length.si == 0 || math.Abs(rise.si) > seg.length.si) {
+		worked.basis = rise.refuse(errors.New("a pipe does not rise by more than its length"))
+	}
+	e["slope"] = d.exact(quantity.Slope, worked, "rise over length")
+}
+
+// traps is for each segment the depth of the low point that it ends in.
+func (s *system) traps() []figure {
+	traps := make([]figure, len(s.segments))
+	for i, seg := range s.segments {
+		traps[i] = figure{unit: seg.length.unit, basis: s.flowing}
+		if traps[i].unit == "ft" {
+			traps[i].unit = "in"
+		}
+	}
+	if !s.flowing.known() {
+		return traps
+	}
+	for _, run := range s.runs() {
+		shape, b := s.shape(run)
+		var low []geometry.LowPoint
+		if b.known() {
+			var err error
+			if low, err = geometry.LowPoints(shape); err != nil {
+				b = refused(err.Error(), s.get("pipe").at)
+			}
+		}
+		if b.known() {
+			b = reading(s.get("pipe").at)
+		}
+		for _, i := range run {
+			traps[i].basis = join(traps[i].basis, b)
+		}
+		for _, l := range low {
+			if at := run[l.After]; l.Depth > traps[at].si {
+				traps[at].si = l.Depth
+			}
+		}
+	}
+	return traps
+}

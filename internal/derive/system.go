@@ -1,0 +1,180 @@
+package derive
+
+import (
+	"slices"
+
+	"github.com/slablint/slablint/internal/airflow"
+	"github.com/slablint/slablint/internal/geometry"
+)
+
+// A system is one mitigation system of the record and what was worked out of
+// it. Rooms fill it in the order of work.
+type system struct {
+	node
+	fan, discharge, gauge node
+
+	segments []*segment
+	points   []*suctionPoint
+
+	flowing  *basis // how the segments follow each other
+	last     int    // the segment that ends in the open
+	afterFan int    // the last segment before the fan
+	driven   *basis // that there is a fan, and where
+
+	curve      *airflow.FanCurve // at standard air
+	siteCurve  *airflow.FanCurve // in the gas of the pipe
+	curveBasis *basis
+	curveUnits [2]string // of flow and pressure
+
+	pipe      *basis           // all pipe from the pits to the open end
+	network   *airflow.Network // nil when pipe is not known
+	soilBasis *basis           // the ground at every suction point
+
+	shutOff        figure // Pa
+	shown          figure // Pa, the last reading of the gauge
+	verdict        airflow.GaugeVerdict
+	fromGauge      figure  // m3/s
+	operating      figure  // m3/s
+	operatingAt    float64 // Pa
+	operatingState string
+
+	measured, used figure // m3/s
+	usedWord       string
+	split          *basis         // how the flow used splits between legs
+	state          *airflow.State // at the flow used, nil when not known
+	stateBasis     *basis
+}
+
+// A segment is one piece of pipe, at the index it has in the record.
+type segment struct {
+	node
+	next     int   // the segment it flows into, -1 for the open
+	from     []int // the segments that flow into it
+	startsAt int   // the suction point it begins at, -1 for none
+	feeds    int   // how many suction points it carries the air of
+
+	nominal    figure // m
+	bore       airflow.Bore
+	boreBasis  *basis
+	boreUnit   string
+	length     figure  // m
+	roughness  float64 // m
+	roughBasis *basis
+	fittings   []airflow.Fitting
+	tee        *tee // the tee at its end
+	reducer    bool // a reducer of recorded loss stands in it
+	fitBasis   *basis
+
+	flow   figure // m3/s
+	speed  figure // m/s
+	state  airflow.SegmentState
+	stated *basis // Reynolds number
+	rubbed *basis // friction factor
+	lost   *basis // loss
+}
+
+// tee is a tee at the end of a segment, which may be where legs meet.
+type tee struct {
+	kind    airflow.FittingKind
+	fitting airflow.Fitting
+}
+
+// A suctionPoint is where the pipe draws from the ground.
+type suctionPoint struct {
+	node
+	first     int    // the segment that begins here, -1 when none does
+	told      figure // m3/s, measured in this leg
+	soil      airflow.Soil
+	soilBasis *basis
+	flow      figure // m3/s
+	pit       figure // Pa
+}
+
+func readSystem(n node) *system {
+	s := &system{node: n, fan: n.get("fan"), discharge: n.get("discharge"), gauge: n.get("gauge"), last: -1, afterFan: -1}
+	for _, item := range n.get("suction_points").items() {
+		s.points = append(s.points, readPoint(item))
+	}
+	for _, item := range n.get("pipe").items() {
+		s.segments = append(s.segments, readSegment(item))
+	}
+	return s
+}
+
+func readPoint(n node) *suctionPoint {
+	p := &suctionPoint{node: n, first: -1, told: n.get("flow").quantity()}
+	if p.told.known() && p.told.si < 0 {
+		p.told.basis = p.told.refuse(errNegativeFlow)
+	}
+	flow, suction, exponent := n.get("soil_flow").quantity(), n.get("soil_suction").quantity(), n.get("soil_exponent").number()
+	p.soilBasis = join(flow.basis, suction.basis, exponent.basis)
+	if p.soilBasis.known() {
+		soil, err := airflow.SoilThrough(flow.si, suction.si, exponent.si)
+		if err != nil {
+			p.soilBasis = p.soilBasis.refuse(err)
+		}
+		p.soil = soil
+	}
+	return p
+}
+
+// drawsSoilGas are the kinds of system whose pipe leads from the ground to a fan
+// or stack.
+var drawsSoilGas = []string{"sub-slab", "drain-tile", "block-wall", "sub-membrane", "crawlspace-depressurization", "baseboard-channel"}
+
+// work fills in what is worked out of a system, each step from those before.
+func (d *deriver) work(s *system) {
+	s.connect()
+	s.placeFan()
+	s.readCurve(d)
+	s.fit()
+	s.build(d)
+	s.operate()
+	s.readGauge(d)
+	s.chooseFlow()
+	s.distribute(d)
+	s.findPits()
+}
+
+// carriesAll reports whether a segment carries the air of all suction points.
+func (s *system) carriesAll(i int) bool { return s.segments[i].feeds == len(s.points) }
+
+// isFeet tells a writer who thinks in feet and inches.
+func isFeet(unit string) bool {
+	return slices.Contains([]string{"ft", "in", "yd", "mil", "cfm", "gpm", "inH2O", "psi", "ft2", "in2"}, unit)
+}
+
+// speedUnit goes with a unit of flow.
+func speedUnit(flow string) string {
+	if isFeet(flow) {
+		return "fpm"
+	}
+	return "m/s"
+}
+
+// runs are the ways from each suction point to the open end, as lists of
+// segments.
+func (s *system) runs() [][]int {
+	var all [][]int
+	for _, p := range s.points {
+		var run []int
+		for i := p.first; i >= 0; i = s.segments[i].next {
+			run = append(run, i)
+		}
+		all = append(all, run)
+	}
+	return all
+}
+
+// shape is the lengths and rises of a run.
+func (s *system) shape(run []int) ([]geometry.Segment, *basis) {
+	b := &basis{}
+	list := make([]geometry.Segment, len(run))
+	for k, i := range run {
+		seg := s.segments[i]
+		rise := seg.get("rise").quantity()
+		list[k] = geometry.Segment{Length: seg.length.si, Rise: rise.si}
+		b = join(b, seg.length.basis, rise.basis)
+	}
+	return list, b
+}

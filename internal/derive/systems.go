@@ -1,0 +1,240 @@
+package derive
+
+import (
+	"encoding/json"
+	"errors"
+	"math"
+	"strconv"
+
+	"github.com/slablint/slablint/internal/airflow"
+	"github.com/slablint/slablint/internal/quantity"
+)
+
+func (d *deriver) systemValues() []any {
+	out := make([]any, len(d.systems))
+	for i, s := range d.systems {
+		e := entry(s.node)
+		d.sizes(s, e)
+		d.fanValues(s, e)
+		d.flowValues(s, e)
+		d.power(s, e)
+		d.waterAndTime(s, e)
+		out[i] = e
+	}
+	return out
+}
+
+// sizes is what a system treats and the sizes of its pipe.
+func (d *deriver) sizes(s *system, e map[string]any) {
+	area := d.areaTreated(s)
+	points := s.get("suction_points")
+	each := figure{area.si / float64(len(s.points)), area.unit, join(area.basis, reading(points.at))}
+	if len(s.points) == 0 {
+		each.basis = join(area.basis, lacking(points.at))
+	}
+	e["area_treated"] = d.exact(quantity.Area, area, "sum of the footprints")
+	e["area_per_suction_point"] = d.exact(quantity.Area, each, "area treated over suction points")
+	all, main := figure{si: math.Inf(1), basis: &basis{}}, figure{si: math.Inf(1), basis: s.flowing}
+	for i, seg := range s.segments {
+		all = smaller(all, seg.nominal)
+		if s.flowing.known() && s.carriesAll(i) {
+			main = smaller(main, seg.nominal)
+		}
+	}
+	if len(s.segments) == 0 {
+		all.basis = lacking(s.get("pipe").at)
+	}
+	if s.flowing.known() && math.IsInf(main.si, 1) && main.known() {
+		main.basis = refused("the legs meet at the open end only", s.get("pipe").at)
+	}
+	e["smallest_bore"] = d.exact(quantity.Length, all, "smallest trade size")
+	e["smallest_main_bore"] = d.exact(quantity.Length, main, "smallest trade size of the segments that carry all the air")
+}
+
+func smaller(least, f figure) figure {
+	b := join(least.basis, f.basis)
+	if f.known() && f.si < least.si {
+		least = f
+	}
+	least.basis = b
+	return least
+}
+
+func (d *deriver) areaTreated(s *system) figure {
+	list := s.get("foundations")
+	areas := d.house.get("foundations").items()
+	sum := figure{basis: reading(list.at)}
+	for _, ref := range list.items() {
+		i := find(areas, ref.text())
+		if i < 0 {
+			sum.basis = join(sum.basis, refused("no foundation area of the house has this id", ref.at))
+			continue
+		}
+		area := areas[i].get("footprint").quantity()
+		if area.known() && area.si < 0 {
+			area.basis = area.refuse(errors.New("an area is not below zero"))
+		}
+		if sum.unit == "" {
+			sum.unit = area.unit
+		}
+		sum.si += area.si
+		sum.basis = join(sum.basis, area.basis)
+	}
+	if len(list.items()) == 0 {
+		sum.basis = lacking(list.at)
+	}
+	return sum
+}
+
+func (d *deriver) fanValues(s *system, e map[string]any) {
+	shutOff := s.shutOff
+	if shutOff.basis == nil {
+		shutOff.basis = s.curveBasis
+	}
+	pressure := figure{s.operatingAt, s.curveUnits[1], s.operating.basis}
+	e["shutoff_pressure"] = d.model(quantity.Pressure, shutOff, "first point of the fan's curve, by the density of the gas")
+	e["operating_flow"] = d.model(quantity.Flow, s.operating, "where the fan's curve meets pipe and ground")
+	e["operating_pressure"] = d.model(quantity.Pressure, pressure, "fan static pressure there")
+	if s.operatingState != "" {
+		e["operating_state"] = s.operatingState
+	}
+	e["gauge_reading"] = d.exact(quantity.Pressure, s.shown, "last reading with the fan on")
+	e["gauge_flow"] = d.model(quantity.Flow, s.fromGauge, "flow at which the fan shows its reading to the gauge")
+	if s.verdict != "" {
+		e["gauge_plausibility"] = string(s.verdict)
+	}
+	e["gauge_share"] = d.model(quantity.Ratio, quotient(s.shown, shutOff), "reading over shut-off pressure")
+	mark := s.gauge.get("start_mark").quantity()
+	e["gauge_change"] = d.exact(quantity.Ratio, quotient(difference(s.shown, mark), mark), "last reading less start mark, over the mark")
+	if points := s.fanCurve(); points != nil {
+		e["fan_curve"] = points
+	}
+	if points := s.systemCurve(); points != nil {
+		e["system_curve"] = points
+	}
+}
+
+// quotient is a share, written in percent.
+func quotient(a, b figure) figure {
+	f := figure{a.si / b.si, "%", join(a.basis, b.basis)}
+	if f.known() && b.si == 0 {
+		f.basis = b.refuse(errors.New("nothing is a share of zero"))
+	}
+	return f
+}
+
+func (d *deriver) flowValues(s *system, e map[string]any) {
+	e["flow_used"] = d.model(quantity.Flow, s.used, s.usedWord)
+	e["flow_difference"] = d.model(quantity.Ratio, quotient(difference(s.fromGauge, s.measured), s.measured), "flow from the gauge less measured, over measured")
+	if s.fromGauge.known() && s.measured.known() {
+		if agreement, err := airflow.CompareFlows(s.fromGauge.si, s.measured.si); err == nil {
+			e["flow_agreement"] = string(agreement)
+		}
+	}
+	highest := figure{si: math.Inf(-1), basis: &basis{}}
+	for _, seg := range s.segments {
+		if seg.speed.si > highest.si {
+			highest.si, highest.unit = seg.speed.si, seg.speed.unit
+		}
+		highest.basis = join(highest.basis, seg.speed.basis)
+	}
+	if len(s.segments) == 0 {
+		highest.basis = lacking(s.get("pipe").at)
+	}
+	if highest.known() {
+		highest.basis = s.brief(highest.basis)
+	}
+	e["highest_velocity"] = d.model(quantity.Velocity, highest, "flow over bore, at the flow used")
+	loss := figure{unit: s.pressureUnit(), basis: s.stateBasis}
+	if s.state != nil {
+		loss.si = s.state.FanStatic - s.state.Soil
+	}
+	given := s.fanPressure(s.used)
+	share := quotient(loss, given)
+	e["pipe_loss"] = d.model(quantity.Pressure, loss, "fan static pressure that pipe and fittings take at the flow used: Darcy and Weisbach with Churchill's friction factor")
+	e["pipe_loss_share"] = d.model(quantity.Ratio, share, "pipe loss over fan pressure at the flow used")
+	left := figure{si: math.Inf(1), basis: lacking(s.get("suction_points").at)}
+	for i, p := range s.points {
+		if i == 0 {
+			left.basis = p.pit.basis
+		}
+		if p.pit.si < left.si {
+			left.si, left.unit = p.pit.si, p.pit.unit
+		}
+	}
+	e["suction_available"] = d.model(quantity.Pressure, left, "lowest suction in a pit: gauge or fan less the losses between")
+}
+
+// pressureUnit is the one in which the writer reads pressures of the pipe.
+func (s *system) pressureUnit() string {
+	if s.shown.known() {
+		return s.shown.unit
+	}
+	return s.curveUnits[1]
+}
+
+// power is the fan's energy and its share of the circuit.
+func (d *deriver) power(s *system, e map[string]any) {
+	watts, wired := s.fan.get("power").quantity(), s.get("electrical")
+	always := s.get("runs_continuously")
+	running, b := always.said()
+	energy := figure{airflow.YearlyEnergy(watts.si), "kWh", join(watts.basis, b)}
+	if b.known() && !running {
+		energy.basis = refused("how long a year the fan runs is not recorded", always.at)
+	}
+	e["yearly_energy"] = d.exact(quantity.Energy, energy, "power over 365 days")
+	volts, amps := wired.get("circuit_voltage").quantity(), wired.get("circuit_rating").quantity()
+	capacity := figure{volts.si * amps.si, "W", join(volts.basis, amps.basis)}
+	e["circuit_share_fan"] = d.exact(quantity.Ratio, quotient(watts, capacity), "power over rating times voltage")
+	other := wired.get("circuit_other_load").quantity()
+	if alone := wired.get("circuit_dedicated"); alone.is(true) && !wired.get("circuit_other_load").exists() {
+		other = figure{0, "W", reading(alone.at)}
+	}
+	total := figure{watts.si + other.si, "W", join(watts.basis, other.basis)}
+	e["circuit_share_total"] = d.exact(quantity.Ratio, quotient(total, capacity), "power of fan and other load over rating times voltage")
+}
+
+// soilTemperature is that of soil gas (K); see the assumption of that name.
+const soilTemperature = 273.15 + 12.5
+
+// waterAndTime is the water that may fall out in the pipe, and how long a
+// temporary system stood.
+func (d *deriver) waterAndTime(s *system, e map[string]any) {
+	winter := d.house.get("winter_design_temperature").quantity()
+	water := figure{unit: "kg/d", basis: join(s.used.basis, winter.basis, d.site.basis, assuming(soilGas))}
+	if isFeet(s.used.unit) {
+		water.unit = "lb/d"
+	}
+	if water.known() {
+		water.si = airflow.CondensateBound(s.used.si, soilTemperature, winter.si, d.site.si)
+	}
+	e["condensate"] = d.model(quantity.MassPerDay, water, "all water that the gas holds more in the ground than at the outlet in design weather; most leaves as vapor")
+	since, until := s.get("temporary_since"), s.get("replaced_on")
+	if s.get("permanence").text() == "temporary" || since.exists() || until.exists() {
+		e["temporary_days"] = d.span(since.day(), until.day(), "d", "start to replacement")
+	}
+}
+
+// systemCurve is what pipe and ground ask of the fan, for drawing.
+func (s *system) systemCurve() []any {
+	if s.curve == nil || !join(s.pipe, s.soilBasis).known() {
+		return nil
+	}
+	last, _ := s.curve.Last()
+	out := make([]any, 0, curvePoints)
+	for i := range curvePoints {
+		flow := last.Flow * float64(i) / (curvePoints - 1)
+		state, err := s.network.At(flow)
+		if err != nil {
+			return nil
+		}
+		out = append(out, drawn(flow, state.FanStatic))
+	}
+	return out
+}
+
+// drawn is one point of a curve for drawing, SI.
+func drawn(flow, pressure float64) map[string]any {
+	number := func(x float64) json.Number { return json.Number(strconv.FormatFloat(x, 'g', modelDigits, 64)) }
+	return map[string]any{"flow": number(flow), "pressure": number(pressure)}
+}

@@ -1,0 +1,186 @@
+package derive
+
+import (
+	"errors"
+	"math"
+	"strconv"
+	"strings"
+
+	"github.com/slablint/slablint/internal/quantity"
+	"github.com/slablint/slablint/internal/radon"
+)
+
+// A test is one radon test as far as several parts of the document read it.
+type test struct {
+	node
+	phase  string
+	result figure
+	blank  bool
+	// told is the result with its uncertainty.
+	told      radon.Result
+	toldBasis *basis
+}
+
+func (d *deriver) readTests() {
+	for _, n := range d.record.get("measurements").get("tests").items() {
+		t := &test{node: n, phase: n.get("phase").text(), result: n.get("result").quantity(), blank: n.get("blank").is(true)}
+		t.tell()
+		d.all = append(d.all, t)
+	}
+}
+
+// tell finds the uncertainty of a result. One below detection is its own upper
+// bound.
+func (t *test) tell() {
+	t.told.Value = t.result.si
+	below := t.get("below_detection")
+	t.told.BelowDetection = below.is(true)
+	t.toldBasis = t.result.basis
+	if t.told.BelowDetection {
+		t.toldBasis = join(t.result.basis, reading(below.at))
+		return
+	}
+	if u := t.get("uncertainty"); u.exists() {
+		share := u.quantity()
+		t.told.U = share.si * t.result.si
+		t.toldBasis = join(t.result.basis, share.basis)
+		if share.known() && share.si < 0 {
+			t.toldBasis = refused("an uncertainty is not below zero", u.at)
+		}
+		return
+	}
+	device, b := t.get("device").choice()
+	if device == "" {
+		b = lacking(t.get("uncertainty").at)
+	}
+	t.toldBasis = join(t.result.basis, b, assuming(deviceUncertainty))
+	if t.toldBasis.known() {
+		u, err := radon.AssumedU(radon.Device(device), t.result.si)
+		if err != nil {
+			t.toldBasis = refused(err.Error(), t.get("uncertainty").at)
+		}
+		t.told.U = u
+	}
+}
+
+// rounded is a concentration as it is reported: in pCi/L with one decimal, else
+// in whole Bq/m3.
+func rounded(f figure) figure {
+	if !f.known() {
+		return f
+	}
+	text, factor := radon.ReportBecquerels(f.si), 1.0
+	if strings.HasPrefix(f.unit, "pCi") {
+		text, factor = radon.ReportPicocuries(f.si), 37
+	}
+	x, err := strconv.ParseFloat(text, 64)
+	if err != nil {
+		f.basis = f.refuse(errors.New("no concentration can be " + text))
+	}
+	f.si = x * factor
+	return f
+}
+
+const roundedMethod = "rounded half up as ANSI/AARST MAH 2019 8.5.2 has it"
+
+func (d *deriver) testValues() []any {
+	fan := d.fanStart()
+	completed := d.record.get("job").get("dates").get("completed").day()
+	out := make([]any, len(d.all))
+	for i, t := range d.all {
+		e := entry(t.node)
+		out[i] = e
+		if t.phase != "" {
+			e["phase"] = t.phase
+		}
+		start, end := t.get("start").quantity(), t.get("end").quantity()
+		closed, from := t.get("closed_from").quantity(), t.get("reported_from").quantity()
+		e["duration"] = d.span(start, end, "h", "start to end")
+		e["after_fan_start"] = d.span(fan, start, "h", "start of the last fan to start of the test")
+		e["closed_lead"] = d.span(closed, start, "h", "closing of the house to start of the test")
+		e["valid_hours"] = d.exact(quantity.Duration, t.validHours(fan), "whole hours that count, from 24 h after the fan and 12 h after closing: ANSI/AARST MAH 2019 7.3.2, 8.5.3")
+		e["lead_out"] = d.span(start, from, "h", "start to the first hour reported")
+		e["days_after_completion"] = d.span(completed, t.get("start").day(), "d", "days on the calendar of the place")
+		e["days_to_report"] = d.span(t.get("picked_up").day(), t.get("report_delivered").day(), "d", "pick-up to report")
+		method := "as recorded"
+		if t.told.BelowDetection {
+			method = "as recorded: an upper bound, below detection"
+		}
+		e["concentration"] = d.exact(quantity.Radon, t.result, method)
+		e["reported"] = d.exact(quantity.Radon, rounded(t.result), roundedMethod)
+		_, upper := t.told.Bounds()
+		e["upper_bound"] = d.model(quantity.Radon, figure{upper, t.result.unit, t.toldBasis}, "one-sided 95 %, 1.645 standard uncertainties")
+	}
+	return out
+}
+
+// span writes the time from one instant to another; it is negative when they
+// stand in the other order.
+func (d *deriver) span(from, to figure, unit, method string) map[string]any {
+	return d.exact(quantity.Duration, figure{to.si - from.si, unit, join(from.basis, to.basis)}, method)
+}
+
+// fanStart is when the last of the fans first ran.
+func (d *deriver) fanStart() figure {
+	list := d.record.get("systems")
+	last := figure{si: math.Inf(-1), basis: &basis{}}
+	for _, s := range d.systems {
+		switch driven, b := s.get("powered_by").choice(); driven {
+		case "fan":
+			started := s.fan.get("started").quantity()
+			last.si = math.Max(last.si, started.si)
+			last.basis = join(last.basis, started.basis)
+		case "":
+			last.basis = join(last.basis, b)
+		}
+	}
+	switch {
+	case len(d.systems) == 0:
+		last.basis = lacking(list.at)
+	case last.known() && math.IsInf(last.si, -1):
+		last.basis = refused("no system of the record has a fan", list.at)
+	}
+	return last
+}
+
+// validHours are the contiguous whole hours of a monitor that can count.
+func (t *test) validHours(fan figure) figure {
+	switch device, b := t.get("device").choice(); device {
+	case "":
+		return figure{basis: b}
+	case string(radon.ContinuousMonitor):
+	default:
+		return figure{basis: refused("only a monitor tells one hour from another", t.get("device").at)}
+	}
+	from, to := t.get("reported_from").quantity(), t.get("reported_to").quantity()
+	closed, left := t.get("closed_from").quantity(), t.get("hours_left_out").quantity()
+	parts := []*basis{from.basis, to.basis, left.basis, closed.basis, reading(t.get("device").at)}
+	conditions := []radon.Condition{{Since: closed.si, Lead: 12 * secondsPerHour}}
+	switch phase, b := t.get("phase").choice(); phase {
+	case "before":
+		parts = append(parts, b)
+	case "":
+		parts = append(parts, b)
+	default:
+		parts = append(parts, fan.basis, b)
+		conditions = append(conditions, radon.Condition{Since: fan.si, Lead: 24 * secondsPerHour})
+	}
+	f := figure{unit: "h", basis: join(parts...)}
+	if !f.known() {
+		return f
+	}
+	if left.si != 0 {
+		f.basis = refused("hours were left out, and the record does not say which", t.get("hours_left_out").at)
+		return f
+	}
+	ready, err := radon.ReadyAt(conditions...)
+	if err == nil {
+		var span radon.Span
+		span, err = radon.ContiguousHours(radon.Span{From: from.si, To: to.si}, ready, nil)
+		f.si = span.Length()
+	}
+	if err != nil {
+		f.basis = refused(err.Error(), t.get("reported_from").at, t.get("reported_to").at)
+	}
+	return f
+}

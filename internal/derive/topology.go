@@ -1,0 +1,158 @@
+package derive
+
+import (
+	"errors"
+	"slices"
+)
+
+var errNegativeFlow = errors.New("a flow is not below zero")
+
+// connect finds how the segments follow each other: a tree from the suction
+// points to one open end, or what keeps it from being one.
+func (s *system) connect() {
+	list, points := s.get("pipe"), s.get("suction_points")
+	kind, kindBasis := s.get("kind").choice()
+	lacks := kindBasis
+	switch {
+	case kind != "" && !slices.Contains(drawsSoilGas, kind):
+		lacks = refused("a system of this kind draws no soil gas through pipe", s.get("kind").at)
+	case len(s.segments) == 0:
+		lacks = join(lacks, lacking(list.at))
+	case len(s.points) == 0:
+		lacks = join(lacks, lacking(points.at))
+	}
+	for i, seg := range s.segments {
+		lacks = join(lacks, s.follow(i), s.begin(i))
+		if seg.next >= 0 {
+			s.segments[seg.next].from = append(s.segments[seg.next].from, i)
+		}
+	}
+	if lacks.known() {
+		lacks = join(lacks, s.checkStarts())
+	}
+	if lacks.known() {
+		lacks = s.countFeeds()
+	}
+	s.flowing = lacks
+	if lacks.known() {
+		s.flowing = reading(list.at, points.at, s.get("kind").at)
+	}
+}
+
+// follow finds the segment that one flows into: the one it names, else the next
+// in the list.
+func (s *system) follow(i int) *basis {
+	seg := s.segments[i]
+	seg.next = -1
+	into := seg.get("flows_into")
+	switch {
+	case into.exists():
+		for j, other := range s.segments {
+			if other.id() == into.text() && into.text() != "" {
+				seg.next = j
+				return &basis{}
+			}
+		}
+		return refused("no segment of this system has this id", into.at)
+	case i+1 == len(s.segments):
+	case s.segments[i+1].get("starts_at").exists():
+		return lacking(into.at)
+	default:
+		seg.next = i + 1
+	}
+	return &basis{}
+}
+
+// begin finds the suction point that a segment starts at.
+func (s *system) begin(i int) *basis {
+	seg := s.segments[i]
+	seg.startsAt = -1
+	starts := seg.get("starts_at")
+	if !starts.exists() {
+		return &basis{}
+	}
+	for j, p := range s.points {
+		switch {
+		case starts.text() == "" || p.id() != starts.text():
+		case p.first >= 0:
+			return refused("two segments begin at one suction point", starts.at)
+		default:
+			p.first, seg.startsAt = i, j
+			return &basis{}
+		}
+	}
+	return refused("no suction point of this system has this id", starts.at)
+}
+
+// checkStarts makes sure that air comes in at the suction points and nowhere
+// else. Of a system with one suction point and one beginning it is plain where
+// the pipe begins.
+func (s *system) checkStarts() *basis {
+	lacks := &basis{}
+	for i, seg := range s.segments {
+		switch starts := seg.get("starts_at"); {
+		case len(seg.from) > 0 && seg.startsAt >= 0:
+			lacks = join(lacks, refused("a segment that another flows into does not begin at a suction point", starts.at))
+		case len(seg.from) == 0 && seg.startsAt < 0:
+			if len(s.points) == 1 && s.points[0].first < 0 {
+				seg.startsAt, s.points[0].first = 0, i
+				continue
+			}
+			lacks = join(lacks, lacking(starts.at))
+		}
+	}
+	for _, p := range s.points {
+		if p.first < 0 {
+			lacks = join(lacks, refused("no pipe begins at this suction point", p.at))
+		}
+	}
+	return lacks
+}
+
+// countFeeds counts for each segment the suction points that it carries the air
+// of, and finds the open end.
+func (s *system) countFeeds() *basis {
+	for _, p := range s.points {
+		steps := 0
+		for i := p.first; i >= 0; i = s.segments[i].next {
+			s.segments[i].feeds++
+			s.last = i
+			if steps++; steps > len(s.segments) {
+				return refused("the pipe runs in a circle", s.segments[i].get("flows_into").at)
+			}
+		}
+	}
+	for i, seg := range s.segments {
+		if seg.feeds == 0 {
+			return refused("no air comes to this segment", seg.at)
+		}
+		if seg.next < 0 && i != s.last {
+			return refused("the pipe has two open ends", seg.at)
+		}
+	}
+	return &basis{}
+}
+
+// placeFan finds the last segment before the fan.
+func (s *system) placeFan() {
+	by, b := s.get("powered_by").choice()
+	after := s.fan.get("after_segment")
+	switch {
+	case by == "":
+		s.driven = b
+	case by != "fan":
+		s.driven = refused("the system has no fan", s.get("powered_by").at)
+	case !s.flowing.known():
+		s.driven = s.flowing
+	case !after.exists():
+		s.driven = lacking(after.at)
+	default:
+		s.driven = refused("no segment that carries all the air has this id", after.at)
+		for i, seg := range s.segments {
+			if seg.id() == after.text() && s.carriesAll(i) {
+				s.afterFan, s.driven = i, reading(after.at)
+				return
+			}
+		}
+	}
+}
