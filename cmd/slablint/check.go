@@ -90,6 +90,9 @@ func formatNames() string {
 // options turns the flags into the terms of judging.
 func (f *checkFlags) options(w world) (pipeline.Options, error) {
 	options := pipeline.Options{Profiles: f.profiles, AsOf: w.today, Values: true}
+	if slices.Contains(f.formats, "html") {
+		options.Finish = illustrate
+	}
 	var err error
 	if options.HoldAt, err = finding.ParseGrade(f.holdAt); err != nil {
 		return options, fmt.Errorf("--hold-at: %w", err)

@@ -48,6 +48,25 @@ type Job struct {
 	Findings []Finding      `json:"findings"`
 	Cautions []string       `json:"cautions"`
 	Values   []DerivedValue `json:"values,omitempty"`
+	Figures  []Figure       `json:"figures,omitempty"`
+	Photos   []Photo        `json:"photos,omitempty"`
+}
+
+// Figure is a drawing of the job.
+type Figure struct {
+	Name  string `json:"name"` // unique in the job, such as elevation-sys-1
+	Title string `json:"title"`
+	Alt   string `json:"alt"` // what the drawing says, in words
+	SVG   string `json:"svg"`
+}
+
+// Photo is one picture of the evidence, made small.
+type Photo struct {
+	ID        string   `json:"id"`
+	Caption   string   `json:"caption"`
+	Shows     []string `json:"shows"` // ids of what it shows
+	MediaType string   `json:"media_type"`
+	Data      []byte   `json:"data"` // base64 in JSON
 }
 
 // Counts tells how many subjects got each verdict.

@@ -33,6 +33,15 @@ type Options struct {
 	AsOf     time.Time
 	Known    func(job string, f finding.Finding) bool
 	Values   bool // list derived values in the job
+	// Finish completes a judged job, such as with drawings.
+	Finish func(*finding.Job, Done)
+}
+
+// Done is what a job was judged from and by.
+type Done struct {
+	Input     map[string]any // the canonical record with derived values
+	Selection *rulebook.Selection
+	Files     fs.FS // the job's folder, or nil
 }
 
 // Pipeline judges records. It can be shared by goroutines.
@@ -123,6 +132,9 @@ func (p *Pipeline) Run(ctx context.Context, doc *record.Document, files fs.FS) (
 	if p.options.Values {
 		job.Values = p.listValues(input["derived"])
 	}
+	if p.options.Finish != nil {
+		p.options.Finish(&job, Done{input, s.selection, files})
+	}
 	return job, nil
 }
 
@@ -150,7 +162,7 @@ func (p *Pipeline) stack(ctx context.Context, names []string) *stack {
 	p.mu.Unlock()
 	s.once.Do(func() {
 		if s.selection, s.err = p.rulebook.Select(names...); s.err == nil {
-			s.judge, s.err = judge.New(ctx, s.selection, p.shape)
+			s.judge, s.err = judge.New(ctx, s.selection, p.shape.With("derived", p.values))
 		}
 	})
 	return s

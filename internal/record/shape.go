@@ -3,6 +3,7 @@ package record
 import (
 	"encoding/json"
 	"fmt"
+	"maps"
 	"strings"
 
 	"github.com/slablint/slablint/internal/quantity"
@@ -105,4 +106,12 @@ func (s *Shape) Title() string {
 		return ""
 	}
 	return s.title
+}
+
+// With is the shape with one more member.
+func (s *Shape) With(name string, field *Shape) *Shape {
+	wider := *s
+	wider.fields = maps.Clone(s.fields)
+	wider.fields[name] = field
+	return &wider
 }

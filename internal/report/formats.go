@@ -32,6 +32,7 @@ func Formats() []Format {
 	return []Format{
 		{"text", "for people, in a terminal", Text},
 		{"json", "for programs; schema/report.schema.json describes it", JSON},
+		{"html", "one page to sign, keep and print", HTML},
 	}
 }
 

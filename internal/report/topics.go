@@ -14,20 +14,24 @@ import (
 // reports print over them. A topic missing here is shown after these, by its
 // own name.
 var topics = []struct{ name, title string }{
-	{"investigation", "Investigation"},
+	{"survey", "Survey"},
 	{"sealing", "Sealing"},
 	{"membrane", "Membrane"},
 	{"suction", "Suction points"},
-	{"piping", "Pipe"},
+	{"pipe", "Pipe"},
 	{"fan", "Fan"},
 	{"exhaust", "Exhaust"},
 	{"gauge", "Gauge"},
 	{"alarm", "Alarm"},
 	{"electrical", "Electrical"},
 	{"labels", "Labels"},
+	{"special", "Special methods"},
 	{"diagnostics", "Diagnostics"},
-	{"tests", "Radon tests"},
+	{"combustion", "Combustion appliances"},
+	{"testing", "Radon tests"},
+	{"physics", "What cannot both be true"},
 	{"papers", "Papers"},
+	{"evidence", "Evidence"},
 	{"variances", "Variances"},
 	{"safety", "Safety"},
 }

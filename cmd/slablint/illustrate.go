@@ -1,0 +1,103 @@
+package main
+
+import (
+	"io/fs"
+	"slices"
+	"strconv"
+
+	"github.com/slablint/slablint/internal/drawing"
+	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/pipeline"
+	"github.com/slablint/slablint/internal/record"
+	"github.com/slablint/slablint/internal/rulebook"
+)
+
+// The requirements whose limits the drawings show.
+const (
+	clearance = "exhaust.clearance_to_openings"
+	neighbors = "exhaust.clearance_to_neighbors"
+	result    = "testing.result_below_action_level"
+)
+
+// illustrate adds drawings and photos to a job, for formats that show them.
+func illustrate(job *finding.Job, done pipeline.Done) {
+	terms := drawing.Terms{
+		Clearance: limitSI(done.Selection, clearance, "minimum"),
+		Waiver:    limitSI(done.Selection, clearance, "waiver_drop"),
+		TooClose:  map[string]bool{},
+	}
+	for _, f := range job.Findings {
+		if (f.Requirement == clearance || f.Requirement == neighbors) && f.Verdict == finding.Deficient {
+			terms.TooClose[f.Subject] = true
+		}
+	}
+	if row, asked := done.Selection.Row(result); asked {
+		for _, name := range sortedKeys(row.Limits) {
+			if si := limitSI(done.Selection, result, name); si > 0 {
+				terms.Levels = append(terms.Levels, drawing.Level{Name: row.Profile, Concentration: si, Text: row.Limits[name].Text})
+			}
+		}
+	}
+	for _, f := range drawing.Figures(done.Input, terms) {
+		job.Figures = append(job.Figures, finding.Figure(f))
+	}
+	job.Photos = photos(done)
+}
+
+func limitSI(s *rulebook.Selection, requirement, limit string) float64 {
+	row, _ := s.Row(requirement)
+	si, err := strconv.ParseFloat(row.Limits[limit].SI, 64)
+	if err != nil {
+		return 0
+	}
+	return si
+}
+
+// mostPhotos keeps one page from growing without bound.
+const mostPhotos = 24
+
+// photos are small copies of the pictures that are what the record says they
+// are: a file with another digest proves nothing and is not shown.
+func photos(done pipeline.Done) []finding.Photo {
+	list, _ := record.At(done.Input, "/evidence")
+	checked, _ := record.At(done.Input, "/derived/evidence")
+	entries, _ := list.([]any)
+	facts, _ := checked.([]any)
+	var out []finding.Photo
+	for i, entry := range entries {
+		fields, _ := entry.(map[string]any)
+		if i >= len(facts) || done.Files == nil || len(out) == mostPhotos {
+			break
+		}
+		if fact, _ := facts[i].(map[string]any); fact["digest_matches"] != true || fact["type_matches"] != true {
+			continue
+		}
+		kind, _ := fields["media_type"].(string)
+		path, _ := fields["path"].(string)
+		if !slices.Contains([]string{"image/jpeg", "image/png"}, kind) {
+			continue
+		}
+		data, err := fs.ReadFile(done.Files, path)
+		if err != nil {
+			continue
+		}
+		small, err := drawing.Thumbnail(data)
+		if err != nil {
+			continue
+		}
+		p := finding.Photo{MediaType: "image/jpeg", Data: small}
+		p.ID, _ = fields["id"].(string)
+		p.Caption, _ = fields["caption"].(string)
+		if p.Caption == "" {
+			p.Caption = p.ID
+		}
+		shows, _ := fields["shows"].([]any)
+		for _, s := range shows {
+			if id, ok := s.(string); ok {
+				p.Shows = append(p.Shows, id)
+			}
+		}
+		out = append(out, p)
+	}
+	return out
+}
