@@ -144,10 +144,38 @@ func read(folder fs.FS) (image, error) {
 	if err != nil {
 		return image{}, err
 	}
+	addReads(img.Requirements, parsed)
 	if len(img.Requirements) == 0 {
 		return image{}, fmt.Errorf("no requirement found: a rule file is <topic>/<name>.rego with package policy.<topic>.<name>")
 	}
 	return img, typeCheck(parsed, img.Requirements)
+}
+
+// addReads fills in what each requirement depends on, by itself and through the
+// shared modules that it imports.
+func addReads(requirements []Requirement, parsed map[string]*ast.Module) {
+	shared := map[string]*ast.Module{}
+	for _, m := range parsed {
+		shared[requirementName(m)] = m
+	}
+	for i, r := range requirements {
+		all := map[string]bool{}
+		seen := map[string]bool{}
+		var visit func(m *ast.Module)
+		visit = func(m *ast.Module) {
+			for _, path := range reads(m) {
+				all[path] = true
+			}
+			for _, name := range imports(m) {
+				if next := shared[name]; next != nil && !seen[name] {
+					seen[name] = true
+					visit(next)
+				}
+			}
+		}
+		visit(parsed[r.File])
+		requirements[i].Reads = collector{all}.leaves()
+	}
 }
 
 func isRequirement(m *ast.Module) bool {

@@ -26,7 +26,8 @@ type Requirement struct {
 	Caution string           `json:"caution,omitempty"` // shown when the finding is open
 	File    string           `json:"file"`
 	Line    int              `json:"line"`
-	Sets    []string         `json:"sets"` // which of the outcome sets the rule defines
+	Sets    []string         `json:"sets"`  // which of the outcome sets the rule defines
+	Reads   []string         `json:"reads"` // places of the canonical record it depends on, * for an index
 }
 
 // Limit names one number or choice that a profile has to fill in.
