@@ -1,0 +1,33 @@
+package policy.membrane.strips_and_glue_test
+
+import data.policy.lib
+import data.policy.membrane.strips_and_glue as rule
+import rego.v2
+
+# Illinois training text on 32 Ill. Adm. Code 422.160 (sub-clause not verified):
+# furring strips and glue.
+profile := {"membrane": {"strips_and_glue": {}}}
+
+sheet(fields) := {"systems": [{"id": "s", "kind": "sub-membrane", "membrane": fields}]}
+
+verdict(job) := v if v := lib.verdict(rule, "s") with input as job with data.profile as profile
+
+test_met if verdict(sheet({"strips_and_glue": true})) == "met"
+
+test_deficient if verdict(sheet({"strips_and_glue": false})) == "deficient"
+
+test_unrecorded if verdict(sheet({})) == "unrecorded"
+
+test_not_applicable_without_a_membrane if verdict({"systems": [{"id": "s", "kind": "sub-slab"}]}) == "not-applicable"
+
+test_unrecorded_without_systems if {
+	"unrecorded" == lib.verdict(rule, "systems") with input as {} with data.profile as profile
+}
+
+test_says_what_is_missing if {
+	got := rule.missing with input as {"systems": [{"id": "s"}]}
+	got == {
+		["s", ["systems", 0, "kind"]],
+		["s", ["systems", 0, "membrane", "strips_and_glue"]],
+	}
+}
