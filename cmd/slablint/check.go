@@ -55,7 +55,7 @@ func newCheck(w world) *cobra.Command {
 				return err
 			}
 			r := newReport()
-			if err := judgeAll(cmd.Context(), p, archive.Sources(args, w.in, archive.IsRecord), &r); err != nil {
+			if err := judgeAll(cmd.Context(), p, archive.Sources(args, w.in, archive.IsRecord), f.pictures(), &r); err != nil {
 				return err
 			}
 			return f.finish(w, &r)
@@ -90,9 +90,6 @@ func formatNames() string {
 // options turns the flags into the terms of judging.
 func (f *checkFlags) options(w world) (pipeline.Options, error) {
 	options := pipeline.Options{Profiles: f.profiles, AsOf: w.today, Values: true}
-	if slices.Contains(f.formats, "html") {
-		options.Finish = illustrate
-	}
 	var err error
 	if options.HoldAt, err = finding.ParseGrade(f.holdAt); err != nil {
 		return options, fmt.Errorf("--hold-at: %w", err)
@@ -109,6 +106,9 @@ func (f *checkFlags) options(w world) (pipeline.Options, error) {
 	}
 	return options, nil
 }
+
+// pictures tells whether one of the formats shows drawings and photos.
+func (f *checkFlags) pictures() bool { return slices.Contains(f.formats, "html") }
 
 // open makes the pipeline for the rulebook that the flags choose.
 func (f *checkFlags) open(options pipeline.Options) (*pipeline.Pipeline, error) {
@@ -204,7 +204,7 @@ type verdict struct {
 
 // judgeAll judges every source and adds to the report in their order. One bad
 // record never stops the others.
-func judgeAll(ctx context.Context, p *pipeline.Pipeline, sources iter.Seq2[archive.Source, error], r *finding.Report) error {
+func judgeAll(ctx context.Context, p *pipeline.Pipeline, sources iter.Seq2[archive.Source, error], pictures bool, r *finding.Report) error {
 	judge := func(s archive.Source, err error) verdict {
 		if err != nil {
 			return verdict{errs: []finding.Error{archive.AsError(s.Name, err)}}
@@ -213,7 +213,10 @@ func judgeAll(ctx context.Context, p *pipeline.Pipeline, sources iter.Seq2[archi
 		if bad != nil {
 			return verdict{errs: []finding.Error{*bad}}
 		}
-		job, errs := p.Run(ctx, doc, s.Files)
+		job, done, errs := p.RunWithInput(ctx, doc, s.Files)
+		if pictures && len(errs) == 0 {
+			illustrate(&job, done)
+		}
 		return verdict{job, errs}
 	}
 	return archive.Each(ctx, sources, runtime.GOMAXPROCS(0), judge, func(v verdict) error {

@@ -182,7 +182,7 @@ func (g *gateRun) judge(ctx context.Context, w world, f *checkFlags, newOnly boo
 		return err
 	}
 	r := newReport()
-	if err := judgeAll(ctx, p, g.sources(ctx, func(c gate.Change) string { return c.New }, g.state), &r); err != nil {
+	if err := judgeAll(ctx, p, g.sources(ctx, func(c gate.Change) string { return c.New }, g.state), f.pictures(), &r); err != nil {
 		return err
 	}
 	return f.finish(w, &r)
@@ -197,7 +197,7 @@ func (g *gateRun) known(ctx context.Context, f *checkFlags, options pipeline.Opt
 		return nil, err
 	}
 	var base = newReport()
-	if err := judgeAll(ctx, p, g.sources(ctx, func(c gate.Change) string { return c.Old }, gate.Head), &base); err != nil {
+	if err := judgeAll(ctx, p, g.sources(ctx, func(c gate.Change) string { return c.Old }, gate.Head), false, &base); err != nil {
 		return nil, err
 	}
 	known := map[string]bool{}

@@ -107,8 +107,7 @@ func (f *startFlags) questions(ctx context.Context) (questions, error) {
 	if err != nil {
 		return questions{}, err
 	}
-	var input map[string]any
-	p, err := pipeline.New(rb, pipeline.Options{Profiles: f.profiles, Finish: func(_ *finding.Job, done pipeline.Done) { input = done.Input }})
+	p, err := pipeline.New(rb, pipeline.Options{Profiles: f.profiles})
 	if err != nil {
 		return questions{}, err
 	}
@@ -124,7 +123,7 @@ func (f *startFlags) questions(ctx context.Context) (questions, error) {
 	if err != nil {
 		return questions{}, err
 	}
-	job, errs := p.Run(ctx, doc, nil)
+	job, done, errs := p.RunWithInput(ctx, doc, nil)
 	if len(errs) > 0 { // a kind that the schema does not know
 		return questions{}, errors.New(errs[0].Message)
 	}
@@ -134,7 +133,7 @@ func (f *startFlags) questions(ctx context.Context) (questions, error) {
 	}
 	for _, name := range applicable(job, stage) {
 		for _, path := range selection.Requirement(name).Reads {
-			addNeeded(needed, path, input)
+			addNeeded(needed, path, done.Input)
 		}
 	}
 	for _, finding := range job.Findings {

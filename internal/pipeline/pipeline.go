@@ -33,8 +33,6 @@ type Options struct {
 	AsOf     time.Time
 	Known    func(job string, f finding.Finding) bool
 	Values   bool // list derived values in the job
-	// Finish completes a judged job, such as with drawings.
-	Finish func(*finding.Job, Done)
 }
 
 // Done is what a job was judged from and by.
@@ -103,19 +101,25 @@ func (p *Pipeline) Derive(doc *record.Document, files fs.FS) (map[string]any, []
 // Run judges one record. It returns the job, or the errors that keep it from
 // being judged.
 func (p *Pipeline) Run(ctx context.Context, doc *record.Document, files fs.FS) (finding.Job, []finding.Error) {
+	job, _, errs := p.RunWithInput(ctx, doc, files)
+	return job, errs
+}
+
+// RunWithInput is Run for those who need what the job was judged from besides.
+func (p *Pipeline) RunWithInput(ctx context.Context, doc *record.Document, files fs.FS) (finding.Job, Done, []finding.Error) {
 	input, errs := p.Derive(doc, files)
 	if len(errs) > 0 {
-		return finding.Job{}, errs
+		return finding.Job{}, Done{}, errs
 	}
 	names := p.profiles(input)
 	s := p.stack(ctx, names)
 	if s.err != nil {
 		spot, _ := doc.Locate("/job/profiles")
-		return finding.Job{}, []finding.Error{{File: spot.File, Line: spot.Line, Column: spot.Column, Message: s.err.Error()}}
+		return finding.Job{}, Done{}, []finding.Error{{File: spot.File, Line: spot.Line, Column: spot.Column, Message: s.err.Error()}}
 	}
 	judgement, err := s.judge.Judge(ctx, doc, input)
 	if err != nil {
-		return finding.Job{}, []finding.Error{{File: doc.Name, Line: 1, Column: 1, Message: err.Error()}}
+		return finding.Job{}, Done{}, []finding.Error{{File: doc.Name, Line: 1, Column: 1, Message: err.Error()}}
 	}
 	job := finding.Job{
 		File: doc.Name, ID: textAt(input, "/job/id"), Title: textAt(input, "/job/title"),
@@ -132,10 +136,7 @@ func (p *Pipeline) Run(ctx context.Context, doc *record.Document, files fs.FS) (
 	if p.options.Values {
 		job.Values = p.listValues(input["derived"])
 	}
-	if p.options.Finish != nil {
-		p.options.Finish(&job, Done{input, s.selection, files})
-	}
-	return job, nil
+	return job, Done{input, s.selection, files}, nil
 }
 
 func (p *Pipeline) profiles(input map[string]any) []string {

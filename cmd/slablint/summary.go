@@ -1,0 +1,88 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"io"
+	"iter"
+	"runtime"
+
+	"github.com/spf13/cobra"
+
+	"github.com/slablint/slablint/internal/archive"
+	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/pipeline"
+	"github.com/slablint/slablint/internal/summary"
+)
+
+func newSummary(w world) *cobra.Command {
+	var f checkFlags
+	cmd := &cobra.Command{
+		Use:   "summary [PATH...]",
+		Short: "Count over an archive: outcomes, what holds jobs, radon reduction, retests due",
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if len(args) == 0 {
+				return errors.New("nothing to sum up: name the folder of the records")
+			}
+			format, output := "text", ""
+			if len(f.formats) > 0 {
+				format = f.formats[0]
+			}
+			if len(f.outputs) > 0 {
+				output = f.outputs[0]
+			}
+			options, err := f.options(w)
+			if err != nil {
+				return err
+			}
+			counter := summary.NewCounter(options.AsOf)
+			if err := count(cmd.Context(), &f, options, archive.Sources(args, w.in, archive.IsRecord), counter); err != nil {
+				return err
+			}
+			write := func(out io.Writer) error { return summary.Write(out, counter.Summary(), format) }
+			if output == "" || output == "-" {
+				return write(w.out)
+			}
+			return writeFile(output, write)
+		},
+	}
+	f.add(cmd)
+	cmd.Flags().Lookup("format").Usage = "text, json, csv or html"
+	return cmd
+}
+
+// counted is what the count keeps of one record.
+type counted struct {
+	facts summary.Facts
+	errs  []finding.Error
+}
+
+func count(ctx context.Context, f *checkFlags, options pipeline.Options, sources iter.Seq2[archive.Source, error], counter *summary.Counter) error {
+	options.Values = false
+	p, err := f.open(options)
+	if err != nil {
+		return err
+	}
+	judge := func(s archive.Source, err error) counted {
+		if err != nil {
+			return counted{errs: []finding.Error{archive.AsError(s.Name, err)}}
+		}
+		doc, bad := s.Read()
+		if bad != nil {
+			return counted{errs: []finding.Error{*bad}}
+		}
+		job, done, errs := p.RunWithInput(ctx, doc, s.Files)
+		if len(errs) > 0 {
+			return counted{errs: errs}
+		}
+		return counted{facts: summary.FactsOf(job, done.Input)}
+	}
+	return archive.Each(ctx, sources, runtime.GOMAXPROCS(0), judge, func(c counted) error {
+		if len(c.errs) > 0 {
+			counter.Fail(c.errs)
+		} else {
+			counter.Add(c.facts)
+		}
+		return nil
+	})
+}
