@@ -20,8 +20,8 @@ func (d *deriver) clearances() []any {
 		measured := recorded.items()
 		if !list.isList() && !recorded.isList() {
 			out = append(out, map[string]any{
-				"id": s.id() + "/openings", "at": string(list.at), "system": s.id(), "opening": "openings",
-				"distance": undetermined(lacking(list.at)), "drop": undetermined(lacking(list.at)),
+				"id": s.id() + "/openings", "at": string(list.at()), "system": s.id(), "opening": "openings",
+				"distance": undetermined(lacking(list.at())), "drop": undetermined(lacking(list.at())),
 			})
 			continue
 		}
@@ -53,9 +53,9 @@ func (d *deriver) clearance(s *system, o, m node) map[string]any {
 	if !o.exists() {
 		subject, traits = m, []node{m}
 	}
-	e := map[string]any{"id": s.id() + "/" + subject.id(), "at": string(subject.at), "system": s.id(), "opening": subject.id()}
+	e := map[string]any{"id": s.id() + "/" + subject.id(), "at": string(subject.at()), "system": s.id(), "opening": subject.id()}
 	if m.exists() {
-		e["at"] = string(m.at)
+		e["at"] = string(m.at())
 	}
 	for _, name := range [...]string{"building", "kind", "into_conditioned_space", "operable"} {
 		for _, from := range traits {
@@ -112,7 +112,7 @@ func legs(n node) *figure {
 	if f.known() {
 		sum, err := geometry.SumLegs(lengths)
 		if err != nil {
-			f.basis = refused(err.Error(), n.at)
+			f.basis = refused(err.Error(), n.at())
 		}
 		f.si = sum
 	}
@@ -124,7 +124,7 @@ func legs(n node) *figure {
 func (s *system) toOpening(o node) (distance, drop figure) {
 	from, at, unit := point(s.discharge.get("position"))
 	if !o.exists() {
-		b := lacking(s.discharge.get("position").at)
+		b := lacking(s.discharge.get("position").at())
 		return figure{basis: b}, figure{basis: b}
 	}
 	rect, b := opening(o)

@@ -14,7 +14,7 @@ func (p *probe) count() (pulling int, b *basis) {
 		}
 	}
 	if len(p.holes) == 0 {
-		b = lacking(p.get("holes").at)
+		b = lacking(p.get("holes").at())
 	}
 	return pulling, b
 }
@@ -49,11 +49,11 @@ func (p *probe) slab(d *deriver) (geometry.Polygon, *basis) {
 	areas := d.house.get("foundations").items()
 	i := find(areas, id)
 	if i < 0 {
-		return geometry.Polygon{}, refused("no foundation area of the house has this id", ref.at)
+		return geometry.Polygon{}, refused("no foundation area of the house has this id", ref.at())
 	}
 	outline := areas[i].get("outline")
 	if !outline.exists() {
-		return geometry.Polygon{}, lacking(outline.at)
+		return geometry.Polygon{}, lacking(outline.at())
 	}
 	var corners []geometry.PlanPoint
 	lacks := &basis{}
@@ -67,9 +67,9 @@ func (p *probe) slab(d *deriver) (geometry.Polygon, *basis) {
 	}
 	polygon, err := geometry.NewPolygon(corners)
 	if err != nil {
-		return polygon, refused(err.Error(), outline.at)
+		return polygon, refused(err.Error(), outline.at())
 	}
-	return polygon, join(reading(outline.at), b)
+	return polygon, join(reading(outline.at()), b)
 }
 
 // positions are the places of all holes.
@@ -77,11 +77,11 @@ func (p *probe) positions() ([]geometry.PlanPoint, *basis) {
 	list := make([]geometry.PlanPoint, len(p.holes))
 	b := &basis{}
 	for i := range p.holes {
-		list[i] = p.holes[i].at
-		b = join(b, p.holes[i].atBasis)
+		list[i] = p.holes[i].spot
+		b = join(b, p.holes[i].spotBasis)
 	}
 	if len(list) == 0 {
-		b = lacking(p.get("holes").at)
+		b = lacking(p.get("holes").at())
 	}
 	return list, b
 }
@@ -153,7 +153,7 @@ func (p *probe) decay() figure {
 		readings = append(readings, geometry.Reading{Distance: h.distance.si, Pressure: h.pressure.si})
 	}
 	if len(readings) == 0 {
-		f.basis = lacking(p.get("holes").at)
+		f.basis = lacking(p.get("holes").at())
 	}
 	if !f.known() {
 		return f

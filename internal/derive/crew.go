@@ -9,7 +9,7 @@ import (
 func (d *deriver) crew() []any {
 	out := []any{}
 	for _, n := range d.record.get("job").get("crew").items() {
-		e := entry(n)
+		e := entry(n, 6)
 		level, hours := n.get("exposure_level").quantity(), n.get("hours_on_site").quantity()
 		half := exposure(level, hours, 0.5)
 		half.basis = join(half.basis, assuming(equilibriumRatio))

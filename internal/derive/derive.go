@@ -7,6 +7,7 @@ import (
 	"io/fs"
 
 	"github.com/slablint/slablint/internal/airflow"
+	"github.com/slablint/slablint/internal/quantity"
 )
 
 // Derive works out the document that schema/derived.schema.json describes from
@@ -18,7 +19,7 @@ import (
 // places. Nothing depends on a clock, on the network or on the order of maps.
 // Parts of the document may be shared, so it is for reading only.
 func Derive(input map[string]any, files fs.FS) map[string]any {
-	d := &deriver{record: node{value: input}, used: make([]bool, len(assumptionTable))}
+	d := &deriver{record: node{value: input, mem: new(memory)}, used: make([]bool, len(assumptionTable))}
 	d.house = d.record.get("house")
 	d.readTests()
 	for _, n := range d.record.get("systems").items() {
@@ -60,13 +61,17 @@ type deriver struct {
 	all     []*test
 	probes  []*probe
 	used    []bool // by assumption
+	writer  quantity.Writer
 
 	site     figure // Pa, the pressure of the air there
 	gas      airflow.Air
 	gasBasis *basis
 }
 
-// entry is the start of what is said of one subject.
-func entry(n node) map[string]any {
-	return map[string]any{"id": n.id(), "at": string(n.at)}
+// entry is the start of what is said of one subject, with room for so many
+// members.
+func entry(n node, size int) map[string]any {
+	e := make(map[string]any, size)
+	e["id"], e["at"] = n.id(), string(n.at())
+	return e
 }

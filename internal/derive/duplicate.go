@@ -18,7 +18,7 @@ func (d *deriver) partner(t *test) (*test, *basis) {
 		}
 	}
 	if id != "" {
-		b = refused("no other test has this id", ref.at)
+		b = refused("no other test has this id", ref.at())
 	}
 	return nil, b
 }
@@ -32,7 +32,7 @@ func (d *deriver) duplicates() []any {
 		}
 		first, b := d.partner(t)
 		spacing := t.get("spacing").quantity()
-		e := map[string]any{"id": ref.text() + "/" + t.id(), "at": string(t.at)}
+		e := map[string]any{"id": ref.text() + "/" + t.id(), "at": string(t.at())}
 		out = append(out, e)
 		e["spacing"] = d.exact(quantity.Length, spacing, "as recorded")
 		var pair radon.Pair
@@ -44,7 +44,7 @@ func (d *deriver) duplicates() []any {
 				var err error
 				if pair, err = radon.CheckDuplicates(radon.Result{Value: first.told.Value, BelowDetection: first.told.BelowDetection},
 					radon.Result{Value: t.told.Value, BelowDetection: t.told.BelowDetection}, action); err != nil {
-					b = refused(err.Error(), first.result.place(), t.result.place())
+					b = refused(err.Error(), first.get("result").at(), t.get("result").at())
 				}
 			}
 		}
@@ -55,7 +55,7 @@ func (d *deriver) duplicates() []any {
 		e["relative_percent_difference"] = d.exact(quantity.Percent, figure{pair.RPD, "%", b}, "difference over mean: ANSI/AARST MS-QA 2019 Table 7.1")
 		ratio := figure{pair.Ratio, "1", b}
 		if b.known() && pair.Ratio == 0 {
-			ratio.basis = refused("the smaller is zero", first.result.place(), t.result.place())
+			ratio.basis = refused("the smaller is zero", first.get("result").at(), t.get("result").at())
 		}
 		e["ratio"] = d.exact(quantity.Number, ratio, "larger over smaller")
 	}
@@ -67,7 +67,7 @@ func (d *deriver) bounds(tests ...*test) *basis {
 	b := &basis{}
 	for _, t := range tests {
 		if t.told.BelowDetection {
-			b = join(b, reading(t.get("below_detection").at))
+			b = join(b, reading(t.get("below_detection").at()))
 		}
 	}
 	return b
@@ -76,7 +76,7 @@ func (d *deriver) bounds(tests ...*test) *basis {
 func (d *deriver) spikes() []any {
 	out := []any{}
 	for _, n := range d.record.get("measurements").get("spikes").items() {
-		e := entry(n)
+		e := entry(n, 4)
 		measured, reference := n.get("measured").quantity(), n.get("reference").quantity()
 		f := figure{unit: "%", basis: join(measured.basis, reference.basis)}
 		if f.known() {

@@ -24,7 +24,7 @@ func (d *deriver) evidence(files fs.FS) []any {
 	out := []any{}
 	work := d.record.get("job").get("dates").get("work_started").day()
 	for _, n := range d.record.get("evidence").items() {
-		e := entry(n)
+		e := entry(n, 8)
 		out = append(out, e)
 		var shot *captured
 		if path := n.get("path").text(); files != nil && path != "" {
@@ -111,7 +111,7 @@ func moment(n node, shot *captured) (taken, day figure, method string) {
 	if shot == nil {
 		return told.quantity(), told.day(), "as recorded"
 	}
-	b := reading(n.get("path").at)
+	b := reading(n.get("path").at())
 	clock := shot.clock
 	day = figure{float64(clock.Truncate(24 * time.Hour).Unix()), "s", b}
 	offset := shot.offset

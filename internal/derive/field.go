@@ -18,8 +18,8 @@ type probe struct {
 
 type hole struct {
 	node
-	at           geometry.PlanPoint
-	atBasis      *basis
+	spot         geometry.PlanPoint
+	spotBasis    *basis
 	distance     figure
 	pressure     figure
 	pulls        bool
@@ -35,15 +35,15 @@ func (d *deriver) readProbes() {
 		source, sourceBasis, unit := plan(n.get("source"))
 		for _, item := range n.get("holes").items() {
 			h := hole{node: item, pressure: item.get("pressure").quantity()}
-			h.at, h.atBasis, _ = plan(item.get("position"))
+			h.spot, h.spotBasis, _ = plan(item.get("position"))
 			h.distanceWord = "as recorded"
 			if told := item.get("distance"); told.exists() {
 				h.distance = told.quantity()
 			} else {
-				h.distance = figure{h.at.Distance(source), unit, join(sourceBasis, h.atBasis)}
+				h.distance = figure{h.spot.Distance(source), unit, join(sourceBasis, h.spotBasis)}
 				h.distanceWord = "from positions"
 				if !h.distance.known() {
-					h.distance.basis = lacking(told.at)
+					h.distance.basis = lacking(told.at())
 				}
 			}
 			h.pull()
@@ -66,7 +66,7 @@ func (d *deriver) readProbes() {
 func (h *hole) pull() {
 	h.pulls, h.pullsBasis = h.pressure.si < 0, h.pressure.basis
 	if smoke := h.get("smoke"); !h.get("pressure").exists() && smoke.exists() {
-		h.pulls, h.pullsBasis = smoke.text() == "down", reading(smoke.at)
+		h.pulls, h.pullsBasis = smoke.text() == "down", reading(smoke.at())
 	}
 }
 
@@ -98,7 +98,7 @@ const seasonMethod = "stack pressure by the ideal gas law, the fan's part taken 
 func (d *deriver) communication() []any {
 	out := []any{}
 	for _, p := range d.probes {
-		e := entry(p.node)
+		e := entry(p.node, 12)
 		if f := p.get("foundation").text(); f != "" {
 			e["foundation"] = f
 		}
@@ -128,7 +128,7 @@ func (d *deriver) holes() []any {
 	for _, p := range d.probes {
 		for i := range p.holes {
 			h := &p.holes[i]
-			e := entry(h.node)
+			e := entry(h.node, 12)
 			e["test"] = p.id()
 			e["pressure"] = d.exact(quantity.Pressure, h.pressure, "as measured, below the slab less in the room")
 			e["design_pressure"] = d.model(quantity.Pressure, h.inDesign, seasonMethod)

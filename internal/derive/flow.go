@@ -1,6 +1,7 @@
 package derive
 
 import (
+	"errors"
 	"math"
 	"strconv"
 
@@ -27,10 +28,10 @@ func (s *system) chooseFlow() {
 	case s.operating.known():
 		s.used, s.usedWord = s.operating, "where the fan's curve meets pipe and ground"
 	default:
-		s.used.basis = lacking(main.at)
+		s.used.basis = lacking(main.at())
 	}
 	if s.measured.basis == nil {
-		s.measured.basis = lacking(main.at)
+		s.measured.basis = lacking(main.at())
 	}
 }
 
@@ -43,7 +44,7 @@ func (s *system) sumOfLegs() figure {
 		f.basis = join(f.basis, p.told.basis)
 	}
 	if len(s.points) == 0 {
-		f.basis = lacking(s.get("suction_points").at)
+		f.basis = lacking(s.get("suction_points").at())
 	}
 	return f
 }
@@ -78,23 +79,27 @@ func (s *system) distribute(d *deriver) {
 		s.solve(network)
 	}
 	s.shares(legs)
+	names := make([]string, len(s.segments))
+	for i := range names {
+		names[i] = strconv.Itoa(i)
+	}
 	for i := range s.segments {
-		s.flowThrough(i, d)
+		s.flowThrough(i, names, d)
 	}
 }
 
 // solve works the network out at the flow used.
 func (s *system) solve(network *airflow.Network) {
 	if network == nil {
-		s.stateBasis = refused("the flows measured in the legs cannot be", s.get("suction_points").at)
+		s.stateBasis = refused("the flows measured in the legs cannot be", s.get("suction_points").at())
 		return
 	}
 	state, err := network.At(s.used.si)
 	if err != nil {
-		s.stateBasis = refused(err.Error(), s.get("pipe").at)
+		s.stateBasis = refused(err.Error(), s.get("pipe").at())
 		return
 	}
-	s.state, s.stateBasis = state, s.brief(s.stateBasis)
+	s.state = state
 }
 
 // held is the network with the flow split as measured in the legs. A suction at
@@ -131,8 +136,9 @@ func setSoil(b *airflow.Branch, name string, soil airflow.Soil) {
 
 // shares gives each suction point and each segment its flow.
 func (s *system) shares(legs figure) {
+	share := join(s.used.basis, s.split)
 	for i, p := range s.points {
-		p.flow = figure{unit: s.used.unit, basis: join(s.used.basis, s.split)}
+		p.flow = figure{unit: s.used.unit, basis: share}
 		switch {
 		case !p.flow.known():
 		case len(s.points) == 1:
@@ -140,6 +146,7 @@ func (s *system) shares(legs figure) {
 		case legs.known() && legs.si > 0:
 			p.flow.si = p.told.si / legs.si * s.used.si
 		case s.state != nil:
+			s.splitSolved = true
 			p.flow.basis = s.stateBasis
 			for _, at := range s.state.Points {
 				if at.Name == strconv.Itoa(i) {
@@ -150,8 +157,9 @@ func (s *system) shares(legs figure) {
 			p.flow.basis = s.stateBasis
 		}
 	}
+	main := join(s.used.basis, s.flowing)
 	for i, seg := range s.segments {
-		seg.flow = figure{s.used.si, s.used.unit, join(s.used.basis, s.flowing)}
+		seg.flow = figure{s.used.si, s.used.unit, main}
 		if seg.flow.known() && !s.carriesAll(i) {
 			seg.flow.si = 0
 		}
@@ -167,25 +175,35 @@ func (s *system) shares(legs figure) {
 	}
 }
 
+// flowDigits is how exact a flow is: that of all the air, or of one leg.
+func (s *system) flowDigits(all bool) int {
+	if s.measured.known() && (all || !s.splitSolved) {
+		return exactDigits
+	}
+	return modelDigits
+}
+
 // flowThrough finds speed, Reynolds number, friction and loss of one segment:
 // from the network at the flow used, else by itself as far as its own fields go.
-func (s *system) flowThrough(i int, d *deriver) {
+func (s *system) flowThrough(i int, names []string, d *deriver) {
 	seg := s.segments[i]
+	seg.speed = figure{unit: speedUnit(seg.flow.unit)}
+	if s.state != nil {
+		for k := range s.state.Segments {
+			if s.state.Segments[k].Name == names[i] {
+				seg.state = s.state.Segments[k]
+			}
+		}
+		seg.speed.si, seg.speed.basis = seg.state.Velocity, s.stateBasis
+		seg.stated, seg.rubbed, seg.lost = s.stateBasis, s.stateBasis, s.stateBasis
+		return
+	}
 	moving := join(seg.flow.basis, seg.boreBasis)
-	seg.speed = figure{unit: speedUnit(seg.flow.unit), basis: moving}
+	seg.speed.basis = moving
 	seg.stated = join(moving, d.gasBasis)
 	seg.rubbed = join(seg.stated, seg.roughBasis)
 	seg.lost = join(seg.rubbed, seg.length.basis, seg.fitBasis)
 	if !moving.known() {
-		return
-	}
-	if s.state != nil {
-		for _, state := range s.state.Segments {
-			if state.Name == strconv.Itoa(i) {
-				seg.state = state
-			}
-		}
-		seg.speed.si = seg.state.Velocity
 		return
 	}
 	seg.speed.si = seg.flow.si / seg.bore.Area
@@ -204,7 +222,7 @@ func (s *system) flowThrough(i int, d *deriver) {
 		}
 	}
 	if err != nil {
-		seg.stated = refused(err.Error(), seg.at)
+		seg.stated = refused(err.Error(), seg.at())
 		seg.rubbed, seg.lost = seg.stated, seg.stated
 	}
 }
@@ -232,10 +250,7 @@ func (s *system) findPits() {
 		unit, b = given.unit, join(s.stateBasis, given.basis)
 		shift = given.si - s.state.FanStatic
 	} else if b.known() {
-		b = refused("no suction follows from a reading that is "+string(s.verdict), s.shown.places()...)
-	}
-	if b.known() {
-		b = s.brief(b)
+		b = s.shown.refuse(errors.New("no suction follows from a reading that is " + string(s.verdict)))
 	}
 	for i, p := range s.points {
 		p.pit = figure{unit: unit, basis: b}

@@ -1,6 +1,7 @@
 package derive
 
 import (
+	"errors"
 	"strconv"
 
 	"github.com/slablint/slablint/internal/airflow"
@@ -33,7 +34,7 @@ func (s *system) readGauge(d *deriver) {
 	s.verdict = verdict
 	switch verdict {
 	case airflow.GaugeReversed, airflow.GaugeNoSuction, airflow.GaugeAboveShutOff, airflow.GaugeOverRange:
-		s.fromGauge.basis = refused("no flow follows from a reading that is "+string(verdict), s.shown.places()...)
+		s.fromGauge.basis = s.shown.refuse(errors.New("no flow follows from a reading that is " + string(verdict)))
 	default:
 		s.flowAtReading(d)
 	}
@@ -50,7 +51,7 @@ func (s *system) shutOffBasis() *basis {
 // such readings have one, else by their order.
 func (s *system) lastReading() figure {
 	list := s.gauge.get("readings")
-	lacks := lacking(list.at)
+	lacks := lacking(list.at())
 	var last node
 	var when figure
 	for _, n := range list.items() {
@@ -71,7 +72,7 @@ func (s *system) lastReading() figure {
 		return figure{basis: lacks}
 	}
 	f := last.get("value").quantity()
-	f.basis = join(f.basis, reading(last.get("fan_on").at))
+	f.basis = join(f.basis, reading(last.get("fan_on").at()))
 	if when.known() {
 		f.basis = join(f.basis, when.basis)
 	}
@@ -84,13 +85,13 @@ func (s *system) tapAt() (segment, point int, b *basis) {
 	tap, after := s.gauge.get("tap"), s.gauge.get("after_segment")
 	b = &basis{}
 	if tap.exists() {
-		b = reading(tap.at)
+		b = reading(tap.at())
 	}
 	switch {
 	case !s.flowing.known():
 		return -1, -1, s.flowing
 	case tap.text() == "discharge-side":
-		return -1, -1, refused("what a tap on the discharge side shows is not the fan's suction", tap.at)
+		return -1, -1, refused("what a tap on the discharge side shows is not the fan's suction", tap.at())
 	case tap.text() == "pit" && len(s.points) == 1:
 		return -1, 0, b
 	case after.exists():
@@ -98,16 +99,16 @@ func (s *system) tapAt() (segment, point int, b *basis) {
 			switch {
 			case seg.id() != after.text() || after.text() == "":
 			case tap.text() == "pit" && seg.startsAt >= 0:
-				return -1, seg.startsAt, join(b, reading(after.at))
+				return -1, seg.startsAt, join(b, reading(after.at()))
 			default:
-				return i, -1, join(b, reading(after.at))
+				return i, -1, join(b, reading(after.at()))
 			}
 		}
-		return -1, -1, refused("no segment of this system has this id", after.at)
+		return -1, -1, refused("no segment of this system has this id", after.at())
 	case tap.text() == "fan-inlet" && s.afterFan >= 0:
 		return s.afterFan, -1, join(b, s.driven)
 	}
-	return -1, -1, lacking(after.at)
+	return -1, -1, lacking(after.at())
 }
 
 // flowAtReading is the flow at which the fan would show the gauge its reading.
@@ -127,17 +128,16 @@ func (s *system) flowAtReading(d *deriver) {
 	}
 	if f.known() && seg >= 0 && s.carriesAll(seg) {
 		if network = s.tail(seg, d.gas); network == nil {
-			f.basis = refused("there is no pipe from the tap to the fan", s.gauge.get("after_segment").at)
+			f.basis = refused("there is no pipe from the tap to the fan", s.gauge.get("after_segment").at())
 		}
 	}
 	s.fromGauge = f
 	if !f.known() {
 		return
 	}
-	s.fromGauge.basis = s.brief(f.basis)
 	found, err := network.FlowFromGauge(s.curve, tap, s.shown.si, 0)
 	if err != nil {
-		s.fromGauge.basis = refused(err.Error(), s.shown.places()...)
+		s.fromGauge.basis = s.shown.refuse(err)
 		return
 	}
 	s.fromGauge.si = found.Flow

@@ -10,17 +10,28 @@ import (
 )
 
 // A node is one place of the canonical record and what stands there: nil when
-// nothing was recorded.
+// nothing was recorded. Its pointer is put together when it is asked for, which
+// is seldom.
 type node struct {
 	value any
-	at    place.Pointer
+	above place.Pointer
+	key   string
+	mem   *memory
+}
+
+// at is where the node stands.
+func (n node) at() place.Pointer {
+	if n.key == "" {
+		return n.above
+	}
+	return n.mem.pointer(n.above, n.key)
 }
 
 // get goes down to a member. Keys are names of the record's schema, which need
 // no escapes.
 func (n node) get(key string) node {
 	object, _ := n.value.(map[string]any)
-	return node{object[key], n.at + "/" + place.Pointer(key)}
+	return node{object[key], n.at(), key, n.mem}
 }
 
 func (n node) exists() bool { return n.value != nil }
@@ -31,6 +42,9 @@ func (n node) isList() bool {
 	return ok
 }
 
+// read is resting on this place.
+func (n node) read() *basis { return n.mem.reading(n.at()) }
+
 // items are the elements of a list.
 func (n node) items() []node {
 	list, _ := n.value.([]any)
@@ -38,8 +52,9 @@ func (n node) items() []node {
 		return nil
 	}
 	nodes := make([]node, len(list))
+	above := n.at()
 	for i, v := range list {
-		nodes[i] = node{v, n.at + "/" + place.Pointer(strconv.Itoa(i))}
+		nodes[i] = node{value: v, above: n.mem.pointer(above, strconv.Itoa(i)), mem: n.mem}
 	}
 	return nodes
 }
@@ -62,18 +77,18 @@ func (n node) is(want bool) bool {
 func (n node) said() (yes bool, b *basis) {
 	yes, ok := n.value.(bool)
 	if !ok {
-		return false, lacking(n.at)
+		return false, lacking(n.at())
 	}
-	return yes, reading(n.at)
+	return yes, n.read()
 }
 
 // choice is a recorded word and what it rests on.
 func (n node) choice() (word string, b *basis) {
 	word = n.text()
 	if word == "" {
-		return "", lacking(n.at)
+		return "", lacking(n.at())
 	}
-	return word, reading(n.at)
+	return word, n.read()
 }
 
 // quantity is a recorded quantity in SI.
@@ -81,19 +96,19 @@ func (n node) quantity() figure {
 	object, _ := n.value.(map[string]any)
 	si, ok := float(object["si"])
 	if !ok {
-		return figure{basis: lacking(n.at)}
+		return figure{basis: lacking(n.at())}
 	}
 	unit, _ := object["unit"].(string)
-	return figure{si, unit, reading(n.at)}
+	return figure{si, unit, n.read()}
 }
 
 // number is a recorded number without a unit.
 func (n node) number() figure {
 	x, ok := float(n.value)
 	if !ok {
-		return figure{basis: lacking(n.at)}
+		return figure{basis: lacking(n.at())}
 	}
-	return figure{x, "1", reading(n.at)}
+	return figure{x, "1", n.read()}
 }
 
 // day is the day of a recorded time or date where it was written, as seconds

@@ -5,7 +5,6 @@ import (
 	"strconv"
 
 	"github.com/slablint/slablint/internal/airflow"
-	"github.com/slablint/slablint/internal/place"
 )
 
 // fit adds to the segments what follows from their neighbours: the inlet in the
@@ -55,8 +54,8 @@ func step(up, down *segment) {
 	b := join(up.boreBasis, down.boreBasis)
 	switch {
 	case !b.known():
-		up.fitBasis = join(up.fitBasis, &basis{lacks: b.lacks, why: b.why})
-		down.fitBasis = join(down.fitBasis, &basis{lacks: b.lacks, why: b.why})
+		up.fitBasis = join(up.fitBasis, b.without())
+		down.fitBasis = join(down.fitBasis, b.without())
 	case down.bore.Area < up.bore.Area:
 		down.fittings = append(down.fittings, airflow.Contraction(up.bore, down.bore))
 	case down.bore.Area > up.bore.Area:
@@ -74,10 +73,10 @@ func (s *system) addGuard(end *segment) {
 		end.fittings = append(end.fittings, airflow.UsualMeshGuard)
 		end.fitBasis = join(end.fitBasis, b, assuming(meshGuard))
 	default:
-		end.fitBasis = join(end.fitBasis, refused("the loss of a guard of this kind is not known", s.discharge.get("guard").at))
+		end.fitBasis = join(end.fitBasis, refused("the loss of a guard of this kind is not known", s.discharge.get("guard").at()))
 	}
 	if rain := s.discharge.get("rain_cap"); rain.is(true) {
-		end.fitBasis = join(end.fitBasis, refused("the loss of a rain cap is not known", rain.at))
+		end.fitBasis = join(end.fitBasis, refused("the loss of a rain cap is not known", rain.at()))
 	}
 }
 
@@ -95,26 +94,27 @@ func (s *system) meets(i int) bool {
 func (s *system) build(d *deriver) {
 	s.soilBasis = &basis{}
 	for _, p := range s.points {
-		s.soilBasis = join(s.soilBasis, p.soilBasis)
+		s.soilBasis.add(p.soilBasis)
 	}
 	parts := []*basis{s.driven, d.gasBasis}
 	for _, seg := range s.segments {
 		parts = append(parts, seg.boreBasis, seg.length.basis, seg.roughBasis, seg.fitBasis)
 	}
-	s.pipe = join(parts...)
+	s.pipe = demand(parts...)
 	if !s.driven.known() {
 		s.pipe = s.driven
 	}
 	if !s.pipe.known() {
 		return
 	}
+	s.pipe.inputs = join(s.flowing, s.driven, d.gasBasis, reading(s.discharge.get("guard").at())).inputs
 	whole := airflow.System{Suction: s.branch(s.afterFan)}
 	for i := s.segments[s.afterFan].next; i >= 0; i = s.segments[i].next {
 		whole.Discharge = append(whole.Discharge, s.piece(i))
 	}
 	network, err := airflow.NewNetwork(whole, d.gas)
 	if err != nil {
-		s.pipe = refused(err.Error(), s.get("pipe").at)
+		s.pipe = refused(err.Error(), s.get("pipe").at())
 		return
 	}
 	s.network = network
@@ -123,23 +123,6 @@ func (s *system) build(d *deriver) {
 			s.pipe = join(s.pipe, assuming(freeJunction))
 		}
 	}
-	s.pipe = s.brief(s.pipe)
-}
-
-// brief is a basis with the fields of the pipe and of the suction points named
-// by the lists they stand in: a network rests on nearly all of them.
-func (s *system) brief(b *basis) *basis {
-	short := &basis{assumed: b.assumed, lacks: b.lacks, why: b.why}
-	for _, list := range [...]node{s.get("pipe"), s.get("suction_points"), s.get("kind")} {
-		short.inputs = append(short.inputs, string(list.at))
-	}
-	for _, at := range b.inputs {
-		p := place.Pointer(at.(string))
-		if !p.HasPrefix(s.get("pipe").at) && !p.HasPrefix(s.get("suction_points").at) {
-			short.inputs = append(short.inputs, at)
-		}
-	}
-	return short
 }
 
 // piece is a segment for the network. Names are indexes, which tell segments

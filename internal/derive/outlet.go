@@ -21,7 +21,7 @@ func (d *deriver) outlets() []*system {
 func (d *deriver) discharges() []any {
 	out := []any{}
 	for _, s := range d.outlets() {
-		e := map[string]any{"id": s.id(), "at": string(s.discharge.at)}
+		e := map[string]any{"id": s.id(), "at": string(s.discharge.at())}
 		z := s.discharge.get("position").get("z").quantity()
 		over := func(recorded, level node) (figure, string, figure) {
 			computed := difference(z, level.quantity())
@@ -31,7 +31,7 @@ func (d *deriver) discharges() []any {
 			}
 			f := computed
 			if !f.known() && f.why == "" {
-				f.basis = lacking(recorded.at)
+				f.basis = lacking(recorded.at())
 			}
 			return f, "from the position of the outlet", apart(recorded.quantity(), computed)
 		}
@@ -61,11 +61,11 @@ func apart(a, b figure) figure {
 func point(n node) (geometry.Point, *basis, string) {
 	x, y, z := n.get("x").quantity(), n.get("y").quantity(), n.get("z").quantity()
 	if !n.exists() {
-		return geometry.Point{}, lacking(n.at), ""
+		return geometry.Point{}, lacking(n.at()), ""
 	}
 	b := join(x.basis, y.basis, z.basis)
 	if b.known() {
-		b = reading(n.at)
+		b = reading(n.at())
 	}
 	return geometry.Point{X: x.si, Y: y.si, Z: z.si}, b, z.unit
 }
@@ -73,12 +73,12 @@ func point(n node) (geometry.Point, *basis, string) {
 // plan is a position seen from above.
 func plan(n node) (geometry.PlanPoint, *basis, string) {
 	if !n.exists() {
-		return geometry.PlanPoint{}, lacking(n.at), ""
+		return geometry.PlanPoint{}, lacking(n.at()), ""
 	}
 	x, y := n.get("x").quantity(), n.get("y").quantity()
 	b := join(x.basis, y.basis)
 	if b.known() {
-		b = reading(n.at)
+		b = reading(n.at())
 	}
 	return geometry.PlanPoint{X: x.si, Y: y.si}, b, x.unit
 }
@@ -105,7 +105,7 @@ func opening(n node) (geometry.Rect, *basis) {
 	case "up":
 		v = geometry.Point{Y: height.si}
 	default:
-		return geometry.Rect{}, refused("no such way to face", n.get("facing").at)
+		return geometry.Rect{}, refused("no such way to face", n.get("facing").at())
 	}
 	r, err := geometry.NewRect(corner, u, v)
 	if err != nil {

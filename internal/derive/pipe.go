@@ -8,7 +8,7 @@ import (
 )
 
 func readSegment(n node) *segment {
-	seg := &segment{node: n, next: -1, startsAt: -1, nominal: n.get("nominal_size").quantity(), length: n.get("length").quantity()}
+	seg := &segment{node: n, next: -1, startsAt: -1, nominal: n.get("nominal_size").quantity(), length: n.get("length").quantity(), rise: n.get("rise").quantity()}
 	if seg.length.known() && seg.length.si < 0 {
 		seg.length.basis = seg.length.refuse(errNegativeLength)
 	}
@@ -29,7 +29,7 @@ func (seg *segment) readBore() {
 		seg.boreBasis = shapeBasis
 		return
 	case shape != "round":
-		seg.boreBasis = refused("the opening of a downspout is not the size it is sold by, and no measured one can be recorded", seg.get("shape").at)
+		seg.boreBasis = refused("the opening of a downspout is not the size it is sold by, and no measured one can be recorded", seg.get("shape").at())
 		return
 	case seg.get("inner_diameter").exists():
 		seg.boreBasis, seg.boreUnit = join(inner.basis, shapeBasis), inner.unit
@@ -47,7 +47,7 @@ func (seg *segment) readBore() {
 	}
 	bore, _, err := airflow.PipeBore(seg.nominal.si, wall)
 	if err != nil {
-		seg.boreBasis = refused(err.Error(), seg.get("inner_diameter").at)
+		seg.boreBasis = refused(err.Error(), seg.get("inner_diameter").at())
 	}
 	seg.bore = bore
 }
@@ -57,7 +57,7 @@ func (seg *segment) wall() (airflow.Wall, *basis) {
 	material, b := seg.get("material").choice()
 	standard, standardBasis := seg.get("standard").choice()
 	schedule, scheduleBasis := seg.get("schedule").choice()
-	measure := seg.get("inner_diameter").at
+	measure := seg.get("inner_diameter").at()
 	b = join(b, standardBasis)
 	switch {
 	case !b.known():
@@ -97,7 +97,7 @@ func (seg *segment) readRoughness() {
 		}
 		seg.roughness, seg.roughBasis = rough, join(b, assuming(smoothPlastic))
 	default:
-		seg.roughBasis = refused("no roughness is known of pipe of this material", seg.get("material").at)
+		seg.roughBasis = refused("no roughness is known of pipe of this material", seg.get("material").at())
 	}
 }
 
@@ -106,10 +106,10 @@ func (seg *segment) readRoughness() {
 func (seg *segment) readFittings() {
 	list := seg.get("fittings")
 	if !list.isList() {
-		seg.fitBasis = lacking(list.at)
+		seg.fitBasis = lacking(list.at())
 		return
 	}
-	seg.fitBasis = reading(list.at)
+	seg.fitBasis = reading(list.at())
 	items := list.items()
 	for i, item := range items {
 		count := item.get("count").number()
@@ -119,7 +119,7 @@ func (seg *segment) readFittings() {
 			b = count.refuse(fmt.Errorf("there are not %g of them", count.si))
 		}
 		if !b.known() {
-			seg.fitBasis = join(seg.fitBasis, &basis{lacks: b.lacks, why: b.why})
+			seg.fitBasis = join(seg.fitBasis, b.without())
 			continue
 		}
 		kind := airflow.FittingKind(item.get("kind").text())
@@ -147,13 +147,13 @@ func (seg *segment) fitting(n node) (airflow.Fitting, *basis) {
 	case kind == "" || kind == "reducer":
 		return airflow.Fitting{}, b
 	case kind == "damper" || kind == "other":
-		return airflow.Fitting{}, lacking(coefficient.at)
+		return airflow.Fitting{}, lacking(coefficient.at())
 	case !seg.boreBasis.known():
 		return airflow.Fitting{}, seg.boreBasis
 	}
 	f, _, err := airflow.NewFitting(airflow.FittingKind(kind), seg.nominal.si, seg.bore)
 	if err != nil {
-		return f, refused(err.Error(), coefficient.at)
+		return f, refused(err.Error(), coefficient.at())
 	}
 	return f, b
 }

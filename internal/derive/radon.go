@@ -3,7 +3,6 @@ package derive
 import (
 	"math"
 
-	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/quantity"
 	"github.com/slablint/slablint/internal/radon"
 )
@@ -26,12 +25,12 @@ func (d *deriver) worst(phase string) level {
 			continue
 		}
 		if t.phase == "" {
-			w.found = join(w.found, lacking(t.get("phase").at))
+			w.found = join(w.found, lacking(t.get("phase").at()))
 		}
 		if t.phase != phase {
 			continue
 		}
-		w.found = join(w.found, reading(t.get("phase").at), t.result.basis, d.bounds(t))
+		w.found = join(w.found, reading(t.get("phase").at()), t.result.basis, d.bounds(t))
 		group := d.group(t, done)
 		r, b := d.together(group)
 		w.found = join(w.found, b)
@@ -85,7 +84,7 @@ func (d *deriver) together(group []*test) (radon.Result, *basis) {
 		}
 		if t.get("duplicate_of").exists() {
 			spacing := t.get("spacing").quantity()
-			b = join(b, reading(t.get("duplicate_of").at))
+			b = join(b, reading(t.get("duplicate_of").at()))
 			if !spacing.known() {
 				near = false
 				continue
@@ -157,14 +156,4 @@ func (d *deriver) retestDue() map[string]any {
 		last.si = due
 	}
 	return d.exact(quantity.Date, last, "two years after the day the last test after the work ended: ANSI/AARST MAH 2019 8.5.9.2")
-}
-
-// place is where a figure stands or should stand.
-func (f figure) place() place.Pointer {
-	for _, list := range [...][]any{f.inputs, f.lacks} {
-		if len(list) > 0 {
-			return place.Pointer(list[0].(string))
-		}
-	}
-	return place.Root
 }

@@ -13,11 +13,11 @@ func (d *deriver) segmentValues() []any {
 	for _, s := range d.systems {
 		traps := s.traps()
 		for i, seg := range s.segments {
-			e := entry(seg.node)
+			e := entry(seg.node, 16)
 			out = append(out, e)
 			e["system"] = s.id()
 			e["inner_diameter"] = d.exact(quantity.Length, figure{seg.bore.Hydraulic, seg.boreUnit, seg.boreBasis}, "measured, else by trade size and standard")
-			e["flow"] = d.model(quantity.Flow, seg.flow, "at the flow used")
+			e["flow"] = d.value(quantity.Flow, seg.flow, "at the flow used", s.flowDigits(s.carriesAll(i)))
 			e["velocity"] = d.model(quantity.Velocity, seg.speed, "flow over bore")
 			e["reynolds"] = d.model(quantity.Number, figure{seg.state.Reynolds, "1", seg.stated}, "speed, bore, density and viscosity")
 			e["friction_factor"] = d.model(quantity.Number, figure{seg.state.Friction, "1", seg.rubbed}, "Churchill 1977, Darcy's factor")
@@ -33,9 +33,9 @@ func (d *deriver) pointValues() []any {
 	out := []any{}
 	for _, s := range d.systems {
 		for _, p := range s.points {
-			e := entry(p.node)
+			e := entry(p.node, 6)
 			e["system"] = s.id()
-			e["flow"] = d.model(quantity.Flow, p.flow, "share of the flow used")
+			e["flow"] = d.value(quantity.Flow, p.flow, "share of the flow used", s.flowDigits(len(s.points) == 1))
 			e["pit_suction"] = d.model(quantity.Pressure, p.pit, "gauge or fan less the losses between")
 			out = append(out, e)
 		}
@@ -51,9 +51,9 @@ const leastSlope = 1.0 / 96
 func (d *deriver) slopes(seg *segment, e map[string]any) {
 	run, b := seg.get("run").choice()
 	if run == "vertical" {
-		b = refused("an upright run drains by itself", seg.get("run").at)
+		b = refused("an upright run drains by itself", seg.get("run").at())
 	}
-	rise, slope := seg.get("rise").quantity(), seg.get("slope").quantity()
+	rise, slope := seg.rise, seg.get("slope").quantity()
 	unit := seg.length.unit
 	if unit == "ft" {
 		unit = "in"
@@ -97,14 +97,13 @@ func (s *system) traps() []figure {
 		if b.known() {
 			var err error
 			if low, err = geometry.LowPoints(shape); err != nil {
-				b = refused(err.Error(), s.get("pipe").at)
+				b = refused(err.Error(), s.get("pipe").at())
 			}
 		}
-		if b.known() {
-			b = reading(s.get("pipe").at)
-		}
-		for _, i := range run {
-			traps[i].basis = join(traps[i].basis, b)
+		if !b.known() {
+			for _, i := range run {
+				traps[i].basis = join(traps[i].basis, b.without())
+			}
 		}
 		for _, l := range low {
 			if at := run[l.After]; l.Depth > traps[at].si {

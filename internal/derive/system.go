@@ -41,6 +41,7 @@ type system struct {
 	measured, used figure // m3/s
 	usedWord       string
 	split          *basis         // how the flow used splits between legs
+	splitSolved    bool           // the split is worked out from the ground, not measured
 	state          *airflow.State // at the flow used, nil when not known
 	stateBasis     *basis
 }
@@ -58,6 +59,7 @@ type segment struct {
 	boreBasis  *basis
 	boreUnit   string
 	length     figure  // m
+	rise       figure  // m, in the direction of flow
 	roughness  float64 // m
 	roughBasis *basis
 	fittings   []airflow.Fitting
@@ -172,9 +174,9 @@ func (s *system) shape(run []int) ([]geometry.Segment, *basis) {
 	list := make([]geometry.Segment, len(run))
 	for k, i := range run {
 		seg := s.segments[i]
-		rise := seg.get("rise").quantity()
-		list[k] = geometry.Segment{Length: seg.length.si, Rise: rise.si}
-		b = join(b, seg.length.basis, rise.basis)
+		list[k] = geometry.Segment{Length: seg.length.si, Rise: seg.rise.si}
+		b.add(seg.length.basis)
+		b.add(seg.rise.basis)
 	}
 	return list, b
 }

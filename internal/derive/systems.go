@@ -1,10 +1,8 @@
 package derive
 
 import (
-	"encoding/json"
 	"errors"
 	"math"
-	"strconv"
 
 	"github.com/slablint/slablint/internal/airflow"
 	"github.com/slablint/slablint/internal/quantity"
@@ -13,7 +11,7 @@ import (
 func (d *deriver) systemValues() []any {
 	out := make([]any, len(d.systems))
 	for i, s := range d.systems {
-		e := entry(s.node)
+		e := entry(s.node, 32)
 		d.sizes(s, e)
 		d.fanValues(s, e)
 		d.flowValues(s, e)
@@ -28,9 +26,9 @@ func (d *deriver) systemValues() []any {
 func (d *deriver) sizes(s *system, e map[string]any) {
 	area := d.areaTreated(s)
 	points := s.get("suction_points")
-	each := figure{area.si / float64(len(s.points)), area.unit, join(area.basis, reading(points.at))}
+	each := figure{area.si / float64(len(s.points)), area.unit, join(area.basis, reading(points.at()))}
 	if len(s.points) == 0 {
-		each.basis = join(area.basis, lacking(points.at))
+		each.basis = join(area.basis, lacking(points.at()))
 	}
 	e["area_treated"] = d.exact(quantity.Area, area, "sum of the footprints")
 	e["area_per_suction_point"] = d.exact(quantity.Area, each, "area treated over suction points")
@@ -42,10 +40,10 @@ func (d *deriver) sizes(s *system, e map[string]any) {
 		}
 	}
 	if len(s.segments) == 0 {
-		all.basis = lacking(s.get("pipe").at)
+		all.basis = lacking(s.get("pipe").at())
 	}
 	if s.flowing.known() && math.IsInf(main.si, 1) && main.known() {
-		main.basis = refused("the legs meet at the open end only", s.get("pipe").at)
+		main.basis = refused("the legs meet at the open end only", s.get("pipe").at())
 	}
 	e["smallest_bore"] = d.exact(quantity.Length, all, "smallest trade size")
 	e["smallest_main_bore"] = d.exact(quantity.Length, main, "smallest trade size of the segments that carry all the air")
@@ -63,11 +61,11 @@ func smaller(least, f figure) figure {
 func (d *deriver) areaTreated(s *system) figure {
 	list := s.get("foundations")
 	areas := d.house.get("foundations").items()
-	sum := figure{basis: reading(list.at)}
+	sum := figure{basis: reading(list.at())}
 	for _, ref := range list.items() {
 		i := find(areas, ref.text())
 		if i < 0 {
-			sum.basis = join(sum.basis, refused("no foundation area of the house has this id", ref.at))
+			sum.basis = join(sum.basis, refused("no foundation area of the house has this id", ref.at()))
 			continue
 		}
 		area := areas[i].get("footprint").quantity()
@@ -81,7 +79,7 @@ func (d *deriver) areaTreated(s *system) figure {
 		sum.basis = join(sum.basis, area.basis)
 	}
 	if len(list.items()) == 0 {
-		sum.basis = lacking(list.at)
+		sum.basis = lacking(list.at())
 	}
 	return sum
 }
@@ -124,7 +122,7 @@ func quotient(a, b figure) figure {
 }
 
 func (d *deriver) flowValues(s *system, e map[string]any) {
-	e["flow_used"] = d.model(quantity.Flow, s.used, s.usedWord)
+	e["flow_used"] = d.value(quantity.Flow, s.used, s.usedWord, s.flowDigits(true))
 	e["flow_difference"] = d.model(quantity.Ratio, quotient(difference(s.fromGauge, s.measured), s.measured), "flow from the gauge less measured, over measured")
 	if s.fromGauge.known() && s.measured.known() {
 		if agreement, err := airflow.CompareFlows(s.fromGauge.si, s.measured.si); err == nil {
@@ -139,10 +137,7 @@ func (d *deriver) flowValues(s *system, e map[string]any) {
 		highest.basis = join(highest.basis, seg.speed.basis)
 	}
 	if len(s.segments) == 0 {
-		highest.basis = lacking(s.get("pipe").at)
-	}
-	if highest.known() {
-		highest.basis = s.brief(highest.basis)
+		highest.basis = lacking(s.get("pipe").at())
 	}
 	e["highest_velocity"] = d.model(quantity.Velocity, highest, "flow over bore, at the flow used")
 	loss := figure{unit: s.pressureUnit(), basis: s.stateBasis}
@@ -153,7 +148,7 @@ func (d *deriver) flowValues(s *system, e map[string]any) {
 	share := quotient(loss, given)
 	e["pipe_loss"] = d.model(quantity.Pressure, loss, "fan static pressure that pipe and fittings take at the flow used: Darcy and Weisbach with Churchill's friction factor")
 	e["pipe_loss_share"] = d.model(quantity.Ratio, share, "pipe loss over fan pressure at the flow used")
-	left := figure{si: math.Inf(1), basis: lacking(s.get("suction_points").at)}
+	left := figure{si: math.Inf(1), basis: lacking(s.get("suction_points").at())}
 	for i, p := range s.points {
 		if i == 0 {
 			left.basis = p.pit.basis
@@ -180,7 +175,7 @@ func (d *deriver) power(s *system, e map[string]any) {
 	running, b := always.said()
 	energy := figure{airflow.YearlyEnergy(watts.si), "kWh", join(watts.basis, b)}
 	if b.known() && !running {
-		energy.basis = refused("how long a year the fan runs is not recorded", always.at)
+		energy.basis = refused("how long a year the fan runs is not recorded", always.at())
 	}
 	e["yearly_energy"] = d.exact(quantity.Energy, energy, "power over 365 days")
 	volts, amps := wired.get("circuit_voltage").quantity(), wired.get("circuit_rating").quantity()
@@ -188,7 +183,7 @@ func (d *deriver) power(s *system, e map[string]any) {
 	e["circuit_share_fan"] = d.exact(quantity.Ratio, quotient(watts, capacity), "power over rating times voltage")
 	other := wired.get("circuit_other_load").quantity()
 	if alone := wired.get("circuit_dedicated"); alone.is(true) && !wired.get("circuit_other_load").exists() {
-		other = figure{0, "W", reading(alone.at)}
+		other = figure{0, "W", reading(alone.at())}
 	}
 	total := figure{watts.si + other.si, "W", join(watts.basis, other.basis)}
 	e["circuit_share_total"] = d.exact(quantity.Ratio, quotient(total, capacity), "power of fan and other load over rating times voltage")
@@ -213,28 +208,4 @@ func (d *deriver) waterAndTime(s *system, e map[string]any) {
 	if s.get("permanence").text() == "temporary" || since.exists() || until.exists() {
 		e["temporary_days"] = d.span(since.day(), until.day(), "d", "start to replacement")
 	}
-}
-
-// systemCurve is what pipe and ground ask of the fan, for drawing.
-func (s *system) systemCurve() []any {
-	if s.curve == nil || !join(s.pipe, s.soilBasis).known() {
-		return nil
-	}
-	last, _ := s.curve.Last()
-	out := make([]any, 0, curvePoints)
-	for i := range curvePoints {
-		flow := last.Flow * float64(i) / (curvePoints - 1)
-		state, err := s.network.At(flow)
-		if err != nil {
-			return nil
-		}
-		out = append(out, drawn(flow, state.FanStatic))
-	}
-	return out
-}
-
-// drawn is one point of a curve for drawing, SI.
-func drawn(flow, pressure float64) map[string]any {
-	number := func(x float64) json.Number { return json.Number(strconv.FormatFloat(x, 'g', modelDigits, 64)) }
-	return map[string]any{"flow": number(flow), "pressure": number(pressure)}
 }

@@ -37,7 +37,7 @@ func (t *test) tell() {
 	t.told.BelowDetection = below.is(true)
 	t.toldBasis = t.result.basis
 	if t.told.BelowDetection {
-		t.toldBasis = join(t.result.basis, reading(below.at))
+		t.toldBasis = join(t.result.basis, reading(below.at()))
 		return
 	}
 	if u := t.get("uncertainty"); u.exists() {
@@ -45,19 +45,19 @@ func (t *test) tell() {
 		t.told.U = share.si * t.result.si
 		t.toldBasis = join(t.result.basis, share.basis)
 		if share.known() && share.si < 0 {
-			t.toldBasis = refused("an uncertainty is not below zero", u.at)
+			t.toldBasis = refused("an uncertainty is not below zero", u.at())
 		}
 		return
 	}
 	device, b := t.get("device").choice()
 	if device == "" {
-		b = lacking(t.get("uncertainty").at)
+		b = lacking(t.get("uncertainty").at())
 	}
 	t.toldBasis = join(t.result.basis, b, assuming(deviceUncertainty))
 	if t.toldBasis.known() {
 		u, err := radon.AssumedU(radon.Device(device), t.result.si)
 		if err != nil {
-			t.toldBasis = refused(err.Error(), t.get("uncertainty").at)
+			t.toldBasis = refused(err.Error(), t.get("uncertainty").at())
 		}
 		t.told.U = u
 	}
@@ -88,7 +88,7 @@ func (d *deriver) testValues() []any {
 	completed := d.record.get("job").get("dates").get("completed").day()
 	out := make([]any, len(d.all))
 	for i, t := range d.all {
-		e := entry(t.node)
+		e := entry(t.node, 16)
 		out[i] = e
 		if t.phase != "" {
 			e["phase"] = t.phase
@@ -116,7 +116,7 @@ func (d *deriver) testValues() []any {
 
 // span writes the time from one instant to another; it is negative when they
 // stand in the other order.
-func (d *deriver) span(from, to figure, unit, method string) map[string]any {
+func (d *deriver) span(from, to figure, unit string, method any) map[string]any {
 	return d.exact(quantity.Duration, figure{to.si - from.si, unit, join(from.basis, to.basis)}, method)
 }
 
@@ -136,9 +136,9 @@ func (d *deriver) fanStart() figure {
 	}
 	switch {
 	case len(d.systems) == 0:
-		last.basis = lacking(list.at)
+		last.basis = lacking(list.at())
 	case last.known() && math.IsInf(last.si, -1):
-		last.basis = refused("no system of the record has a fan", list.at)
+		last.basis = refused("no system of the record has a fan", list.at())
 	}
 	return last
 }
@@ -150,11 +150,11 @@ func (t *test) validHours(fan figure) figure {
 		return figure{basis: b}
 	case string(radon.ContinuousMonitor):
 	default:
-		return figure{basis: refused("only a monitor tells one hour from another", t.get("device").at)}
+		return figure{basis: refused("only a monitor tells one hour from another", t.get("device").at())}
 	}
 	from, to := t.get("reported_from").quantity(), t.get("reported_to").quantity()
 	closed, left := t.get("closed_from").quantity(), t.get("hours_left_out").quantity()
-	parts := []*basis{from.basis, to.basis, left.basis, closed.basis, reading(t.get("device").at)}
+	parts := []*basis{from.basis, to.basis, left.basis, closed.basis, reading(t.get("device").at())}
 	conditions := []radon.Condition{{Since: closed.si, Lead: 12 * secondsPerHour}}
 	switch phase, b := t.get("phase").choice(); phase {
 	case "before":
@@ -170,7 +170,7 @@ func (t *test) validHours(fan figure) figure {
 		return f
 	}
 	if left.si != 0 {
-		f.basis = refused("hours were left out, and the record does not say which", t.get("hours_left_out").at)
+		f.basis = refused("hours were left out, and the record does not say which", t.get("hours_left_out").at())
 		return f
 	}
 	ready, err := radon.ReadyAt(conditions...)
@@ -180,7 +180,7 @@ func (t *test) validHours(fan figure) figure {
 		f.si = span.Length()
 	}
 	if err != nil {
-		f.basis = refused(err.Error(), t.get("reported_from").at, t.get("reported_to").at)
+		f.basis = refused(err.Error(), t.get("reported_from").at(), t.get("reported_to").at())
 	}
 	return f
 }

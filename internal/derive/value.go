@@ -11,11 +11,14 @@ import (
 
 // A basis is what a value rests on: the places read and the defaults taken, or
 // the places that keep it from being known. It is shared and never changed.
+// Its lists hold strings, in the form that the document has them.
 type basis struct {
 	inputs  []any  // JSON Pointers
 	assumed []any  // names of assumptions
 	lacks   []any  // JSON Pointers; not empty when the value is not known
 	why     string // why what is recorded there cannot be used
+
+	mem *memory // what it was taken from, nil when from nothing
 }
 
 // reading rests on places of the record.
@@ -30,14 +33,6 @@ func refused(why string, at ...place.Pointer) *basis {
 	return &basis{lacks: pointers(at), why: why}
 }
 
-// refuse is not known because what b rests on gave an error.
-func (b *basis) refuse(err error) *basis {
-	if len(b.inputs) == 0 {
-		return refused(err.Error(), place.Root)
-	}
-	return &basis{lacks: b.inputs, why: err.Error()}
-}
-
 func pointers(at []place.Pointer) []any {
 	list := make([]any, len(at))
 	for i, p := range at {
@@ -46,25 +41,72 @@ func pointers(at []place.Pointer) []any {
 	return list
 }
 
+// refuse is not known because what b rests on gave an error.
+func (b *basis) refuse(err error) *basis {
+	if len(b.inputs) == 0 {
+		return refused(err.Error(), place.Root)
+	}
+	return &basis{lacks: b.inputs, why: err.Error()}
+}
+
 func (b *basis) known() bool { return len(b.lacks) == 0 }
+
+// without is what keeps b from being known, and nothing else.
+func (b *basis) without() *basis { return &basis{lacks: b.lacks, why: b.why} }
 
 // join rests on several at once. The order is that of the arguments; what is
 // named twice is kept once.
 func join(parts ...*basis) *basis {
-	var all basis
+	all, size, filled := (*basis)(nil), 0, 0
+	for _, b := range parts {
+		if b == all || len(b.inputs)+len(b.assumed)+len(b.lacks) == 0 {
+			continue
+		}
+		all = b
+		filled++
+		size += len(b.inputs)
+	}
+	switch filled {
+	case 0:
+		return nothing
+	case 1:
+		return all
+	}
+	mem := all.mem
+	all = mem.basis()
+	all.inputs = mem.list(size)
 	for _, b := range parts {
 		all.inputs = merge(all.inputs, b.inputs)
-		all.assumed = merge(all.assumed, b.assumed)
-		all.lacks = merge(all.lacks, b.lacks)
-		if all.why == "" {
-			all.why = b.why
-		}
+		all.add(b)
 	}
-	return &all
+	return all
 }
 
+// nothing rests on nothing.
+var nothing = &basis{}
+
+// demand is join without the places read, for what names them by the list that
+// they stand in.
+func demand(parts ...*basis) *basis {
+	all := new(basis)
+	for _, b := range parts {
+		all.add(b)
+	}
+	return all
+}
+
+func (b *basis) add(other *basis) {
+	b.assumed = merge(b.assumed, other.assumed)
+	b.lacks = merge(b.lacks, other.lacks)
+	if b.why == "" {
+		b.why = other.why
+	}
+}
+
+// merge adds what is not there yet. A list that is only handed on is shared, with
+// no room behind it that another could write to.
 func merge(to, from []any) []any {
-	if len(to) == 0 {
+	if len(to) == 0 && cap(to) == 0 {
 		return from[:len(from):len(from)]
 	}
 	for _, x := range from {
@@ -72,7 +114,7 @@ func merge(to, from []any) []any {
 			to = append(to, x)
 		}
 	}
-	return to[:len(to):len(to)]
+	return to
 }
 
 // A figure is a number on its way into the document, in SI, with the unit that
@@ -91,31 +133,37 @@ const (
 )
 
 // exact writes a figure that is arithmetic on what was recorded.
-func (d *deriver) exact(dim quantity.Dimension, f figure, method string) map[string]any {
+func (d *deriver) exact(dim quantity.Dimension, f figure, method any) map[string]any {
 	return d.value(dim, f, method, exactDigits)
 }
 
 // model writes a figure that a physical model gave.
-func (d *deriver) model(dim quantity.Dimension, f figure, method string) map[string]any {
+func (d *deriver) model(dim quantity.Dimension, f figure, method any) map[string]any {
 	return d.value(dim, f, method, modelDigits)
 }
 
-func (d *deriver) value(dim quantity.Dimension, f figure, method string, digits int) map[string]any {
+func (d *deriver) value(dim quantity.Dimension, f figure, method any, digits int) map[string]any {
 	if !f.known() {
 		return undetermined(f.basis)
 	}
-	w, err := quantity.Write(dim, f.si, f.unit, digits)
+	w, err := d.writer.Write(dim, f.si, f.unit, digits)
 	if err != nil {
 		f.unit = quantity.SIUnit(dim)
-		w, err = quantity.Write(dim, f.si, f.unit, digits)
+		w, err = d.writer.Write(dim, f.si, f.unit, digits)
 	}
 	if err != nil {
 		return undetermined(f.refuse(fmt.Errorf("no such thing can be: %w", err)))
 	}
 	v := make(map[string]any, 7)
-	v["si"] = json.Number(w.SI)
-	v["value"] = json.Number(w.Value)
-	v["unit"] = f.unit
+	var si any = json.Number(w.SI)
+	v["si"], v["value"] = si, si
+	if w.Value != w.SI {
+		v["value"] = json.Number(w.Value)
+	}
+	v["unit"] = unitNames[f.unit]
+	if v["unit"] == nil {
+		v["unit"] = f.unit
+	}
 	v["text"] = w.Text
 	v["method"] = method
 	v["inputs"] = f.inputs
@@ -128,6 +176,18 @@ func (d *deriver) value(dim quantity.Dimension, f figure, method string, digits 
 	}
 	return v
 }
+
+// unitNames holds each unit as the document has it, so that none is made anew.
+var unitNames = func() map[string]any {
+	names := map[string]any{}
+	for _, dim := range quantity.Dimensions() {
+		names[quantity.SIUnit(dim)] = quantity.SIUnit(dim)
+		for _, unit := range quantity.Units(dim) {
+			names[unit] = unit
+		}
+	}
+	return names
+}()
 
 func undetermined(b *basis) map[string]any {
 	v := map[string]any{"undetermined": b.lacks}

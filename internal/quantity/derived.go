@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 )
 
 // Written is a computed value as three texts.
@@ -13,11 +14,20 @@ type Written struct {
 	Text  string // for people; see Quantity.String
 }
 
-// Write is FromSI for the many values of one record: si counts with its first
-// digits significant digits (12 at most), SI and Value have no more than that,
-// and Text is what Format gives. It does without exact arithmetic wherever that
-// would give the same text, which is nearly always. Errors are those of FromSI.
-func Write(dim Dimension, si float64, unitName string, digits int) (Written, error) {
+// A Writer writes the many computed values of one record. It keeps their texts
+// together in memory. The zero Writer is ready.
+type Writer struct {
+	text strings.Builder
+}
+
+// writerRoom is how many bytes of text are asked for at once.
+const writerRoom = 8 << 10
+
+// Write is FromSI for one value: si counts with its first digits significant
+// digits (12 at most), SI and Value have no more than that, and Text is what
+// Format gives. It does without exact arithmetic wherever that would give the
+// same text, which is nearly always. Errors are those of FromSI.
+func (w *Writer) Write(dim Dimension, si float64, unitName string, digits int) (Written, error) {
 	f := families[dim]
 	if f == nil {
 		return Written{}, unknownDimension(dim)
@@ -30,22 +40,39 @@ func Write(dim Dimension, si float64, unitName string, digits int) (Written, err
 		}
 	}
 	digits = min(max(digits, 1), derivedDigits)
-	if dim == Time || dim == Date || dim == Temperature || math.Abs(si) > 1e12 || math.Abs(si) < 1e-9 || math.IsNaN(si) {
+	if dim == Time || dim == Date || dim == Temperature || math.Abs(si) > 1e12 || math.Abs(si) < 1e-9 && si != 0 || math.IsNaN(si) {
 		return writeExactly(dim, si, u, digits)
 	}
-	var w Written
-	w.SI = plain(si, digits)
-	si, _ = strconv.ParseFloat(w.SI, 64)
+	var scratch [64]byte
+	var out Written
+	out.SI = w.keep(appendPlain(scratch[:0], si, digits))
+	si, _ = strconv.ParseFloat(out.SI, 64)
 	value := si / u.approx
-	w.Value = plain(value, digits)
-	if w.Text = u.quickText(value); w.Text == "" {
-		q, err := fromSI(dim, w.SI, u.symbol)
-		if err != nil {
-			return Written{}, err
-		}
-		w.Text = q.String()
+	out.Value = out.SI
+	if u.approx != 1 {
+		out.Value = w.keep(appendPlain(scratch[:0], value, digits))
 	}
-	return w, nil
+	if text := u.appendText(scratch[:0], value); text != nil {
+		out.Text = w.keep(text)
+		return out, nil
+	}
+	q, err := fromSI(dim, out.SI, u.symbol)
+	if err != nil {
+		return Written{}, err
+	}
+	out.Text = q.String()
+	return out, nil
+}
+
+// keep makes a string of b among the others.
+func (w *Writer) keep(b []byte) string {
+	if w.text.Len()+len(b) > w.text.Cap() {
+		w.text = strings.Builder{}
+		w.text.Grow(writerRoom)
+	}
+	from := w.text.Len()
+	w.text.Write(b)
+	return w.text.String()[from:]
 }
 
 // writeExactly is Write for what is too large, too small or no measure.
@@ -60,15 +87,11 @@ func writeExactly(dim Dimension, si float64, u *unit, digits int) (Written, erro
 	return Written{q.SI(), q.Value(), q.String()}, nil
 }
 
-// plain writes x with so many significant digits, without an exponent and
+// appendPlain writes x with so many significant digits, without an exponent and
 // without needless zeros.
-func plain(x float64, digits int) string {
+func appendPlain(b []byte, x float64, digits int) []byte {
 	var scratch [32]byte
-	text := strconv.AppendFloat(scratch[:0], x, 'e', digits-1, 64)
-	negative := text[0] == '-'
-	if negative {
-		text = text[1:]
-	}
+	text := strconv.AppendFloat(scratch[:0], math.Abs(x), 'e', digits-1, 64)
 	mark := len(text) - 1
 	for text[mark] != 'e' {
 		mark--
@@ -82,51 +105,51 @@ func plain(x float64, digits int) string {
 	for len(mantissa) > 1 && mantissa[len(mantissa)-1] == '0' {
 		mantissa = mantissa[:len(mantissa)-1]
 	}
-	var out [48]byte
-	b := out[:0]
-	if len(mantissa) == 1 && mantissa[0] == '0' {
-		return "0"
+	if mantissa[0] == '0' {
+		return append(b, '0')
 	}
-	if negative {
+	if x < 0 {
 		b = append(b, '-')
 	}
 	switch {
 	case exponent < 0:
-		b = append(b, '0', '.')
-		for i := -1; i > exponent; i-- {
+		b = append(b, "0."...)
+		for range -1 - exponent {
 			b = append(b, '0')
 		}
-		b = append(b, mantissa...)
+		return append(b, mantissa...)
 	case exponent+1 >= len(mantissa):
 		b = append(b, mantissa...)
-		for i := len(mantissa); i <= exponent; i++ {
+		for range exponent + 1 - len(mantissa) {
 			b = append(b, '0')
 		}
-	default:
-		b = append(b, mantissa[:exponent+1]...)
-		b = append(b, '.')
-		b = append(b, mantissa[exponent+1:]...)
+		return b
 	}
-	return string(b)
+	b = append(b, mantissa[:exponent+1]...)
+	b = append(b, '.')
+	return append(b, mantissa[exponent+1:]...)
 }
 
 // doubt is how near to a boundary of rounding, in units of the last decimal,
-// the float64 arithmetic of quickText does not trust itself.
+// float64 arithmetic does not trust itself here.
 const doubt = 1e-6
 
-// quickText is Quantity.String by float64; "" when only exact arithmetic can
+// appendText is Quantity.String by float64; nil when only exact arithmetic can
 // tell which text is right.
-func (u *unit) quickText(value float64) string {
+func (u *unit) appendText(b []byte, value float64) []byte {
 	places := u.places
 	if u.dimension != Radon {
 		text, decided := u.quickTape(value)
-		if !decided || text != "" {
-			return text
+		if !decided {
+			return nil
+		}
+		if text != "" {
+			return append(b, text...)
 		}
 		size := math.Abs(value) * math.Pow10(places)
 		for range extraPlaces {
 			if math.Abs(size-10) < doubt {
-				return ""
+				return nil
 			}
 			if size >= 10 {
 				break
@@ -135,14 +158,31 @@ func (u *unit) quickText(value float64) string {
 			places++
 		}
 	}
-	text := fixedFloat(value, places)
-	switch {
-	case text == "":
-		return ""
-	case u.dimension != Radon:
-		text = trimZeros(text)
+	scaled := math.Abs(value) * math.Pow10(places)
+	whole := math.Floor(scaled)
+	rest := scaled - whole
+	if math.Abs(rest-0.5) < doubt || scaled > 1e9 {
+		return nil
 	}
-	return u.label(text)
+	if rest > 0.5 {
+		whole++
+	}
+	negative := value < 0 && whole != 0
+	before, after := u.affixes(!negative && whole == math.Pow10(places), negative)
+	b = append(b, before...)
+	if negative {
+		b = append(b, '-')
+	}
+	b = strconv.AppendFloat(b, whole/math.Pow10(places), 'f', places, 64)
+	if places > 0 && u.dimension != Radon {
+		for b[len(b)-1] == '0' {
+			b = b[:len(b)-1]
+		}
+		if b[len(b)-1] == '.' {
+			b = b[:len(b)-1]
+		}
+	}
+	return append(b, after...)
 }
 
 // quickTape is tape by float64, and whether it is sure.
@@ -168,22 +208,4 @@ func (u *unit) quickTape(value float64) (text string, decided bool) {
 		return "", true
 	}
 	return tapeText(int64(count), wholeFeet, end), true
-}
-
-// fixedFloat writes x with so many decimals, a half going away from zero; "" in
-// doubt.
-func fixedFloat(x float64, places int) string {
-	scaled := math.Abs(x) * math.Pow10(places)
-	whole := math.Floor(scaled)
-	rest := scaled - whole
-	if math.Abs(rest-0.5) < doubt || scaled > 1e9 {
-		return ""
-	}
-	if rest > 0.5 {
-		whole++
-	}
-	if whole == 0 {
-		x = 0
-	}
-	return strconv.FormatFloat(math.Copysign(whole, x)/math.Pow10(places), 'f', places, 64)
 }

@@ -9,6 +9,7 @@ import (
 // Write takes a short cut by float64. It must be told apart from the exact way
 // only by its speed, for any size, near any rounding boundary and in any unit.
 func TestWriteAgreesWithTheExactWay(t *testing.T) {
+	var w Writer
 	var values []float64
 	seed := uint64(1)
 	for range 4000 {
@@ -33,7 +34,7 @@ func TestWriteAgreesWithTheExactWay(t *testing.T) {
 				si = math.Abs(si)
 			}
 			unit := units[i%len(units)]
-			got, err := Write(dim, si, unit, 12)
+			got, err := w.Write(dim, si, unit, 12)
 			q, wantErr := FromSI(dim, si, unit)
 			if (err == nil) != (wantErr == nil) {
 				t.Fatalf("%s %v %s: error %v, the exact way %v", dim, si, unit, err, wantErr)
@@ -54,6 +55,7 @@ func TestWriteAgreesWithTheExactWay(t *testing.T) {
 }
 
 func TestWrite(t *testing.T) {
+	var w Writer
 	for _, c := range []struct {
 		dim    Dimension
 		si     float64
@@ -72,7 +74,7 @@ func TestWrite(t *testing.T) {
 		{Pressure, 0, "inH2O", 12, Written{"0", "0", "0 inH2O"}},
 		{Date, 1837209600, "s", 12, Written{"1837209600", "1837209600", "2028-03-21"}},
 	} {
-		got, err := Write(c.dim, c.si, c.unit, c.digits)
+		got, err := w.Write(c.dim, c.si, c.unit, c.digits)
 		if err != nil || got != c.want {
 			t.Errorf("%s %v: %+v, %v, want %+v", c.dim, c.si, got, err, c.want)
 		}
@@ -85,16 +87,17 @@ func TestWrite(t *testing.T) {
 		{"mass", 1, "kg"}, {Length, 1, "furlong"}, {Length, math.NaN(), "m"}, {Length, math.Inf(1), "m"},
 		{Length, 1e40, "m"}, {Date, 1e15, "s"}, {Temperature, -4, "K"},
 	} {
-		if w, err := Write(c.dim, c.si, c.unit, 12); err == nil {
-			t.Errorf("%s of %v %s: %+v, want an error", c.dim, c.si, c.unit, w)
+		if got, err := w.Write(c.dim, c.si, c.unit, 12); err == nil {
+			t.Errorf("%s of %v %s: %+v, want an error", c.dim, c.si, c.unit, got)
 		}
 	}
 }
 
 func BenchmarkWrite(b *testing.B) {
+	var w Writer
 	for b.Loop() {
 		for _, si := range [...]float64{3.048, 2.4812, 0.0293, 248.7} {
-			if _, err := Write(Length, si, "ft", 12); err != nil {
+			if _, err := w.Write(Length, si, "ft", 12); err != nil {
 				b.Fatal(err)
 			}
 		}

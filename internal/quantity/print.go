@@ -57,21 +57,27 @@ func (q Quantity) String() string {
 
 // label puts the unit to a number, in a form that Parse takes.
 func (u *unit) label(number string) string {
+	before, after := u.affixes(number == "1", strings.HasPrefix(number, "-"))
+	return before + number + after
+}
+
+// affixes is what stands before and after a number that may be one or negative.
+func (u *unit) affixes(isOne, negative bool) (before, after string) {
 	switch {
 	case u.dimension.bare() && u.symbol == "1":
-		return number
+		return "", ""
 	case u.dimension == Slope && u.symbol == "1":
-		return number + " m/m"
+		return "", " m/m"
 	case u.symbol == "1/h":
-		return number + " /h"
+		return "", " /h"
 	case u.dimension == PerLength:
-		return number + " per " + strings.TrimPrefix(u.symbol, "1/")
-	case u.symbol == "R" && !strings.HasPrefix(number, "-"):
-		return "R-" + number
-	case number != "1" && (u.symbol == "week" || u.symbol == "year"):
-		return number + " " + u.symbol + "s"
+		return "", " per " + strings.TrimPrefix(u.symbol, "1/")
+	case u.symbol == "R" && !negative:
+		return "R-", ""
+	case !isOne && (u.symbol == "week" || u.symbol == "year"):
+		return "", u.spaced + "s"
 	}
-	return number + " " + u.symbol
+	return "", u.spaced
 }
 
 // rounded writes a number with the given decimals, or more of them if it takes

@@ -16,6 +16,7 @@ type unit struct {
 	places    int
 
 	approx float64 // factor, as near as a float64 comes
+	spaced string  // symbol after a blank
 }
 
 // toSI turns a value in u into SI, in place.
@@ -58,7 +59,7 @@ func readTable() map[Dimension]*family {
 			f = &family{dimension: r.dimension, byName: map[string]*unit{}}
 			all[r.dimension] = f
 		}
-		u := &unit{dimension: r.dimension, symbol: r.symbol, factor: one, places: r.places}
+		u := &unit{dimension: r.dimension, symbol: r.symbol, spaced: " " + r.symbol, factor: one, places: r.places}
 		if r.factor != "1" {
 			u.factor = product(r.factor)
 		}

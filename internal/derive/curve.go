@@ -1,0 +1,68 @@
+package derive
+
+import (
+	"encoding/json"
+	"math"
+	"strconv"
+)
+
+// curvePoints is how many points of a curve are given for drawing.
+const curvePoints = 16
+
+// fanCurve is the fan's curve at the site for drawing.
+func (s *system) fanCurve() []any {
+	if s.siteCurve == nil {
+		return nil
+	}
+	first, _ := s.siteCurve.First()
+	last, _ := s.siteCurve.Last()
+	out := make([]any, 0, curvePoints)
+	for i := range curvePoints {
+		flow := first.Flow + (last.Flow-first.Flow)*float64(i)/(curvePoints-1)
+		if p, _, err := s.siteCurve.Pressure(math.Min(flow, last.Flow)); err == nil {
+			out = append(out, drawn(flow, p))
+		}
+	}
+	return out
+}
+
+// solved is at how many flows the network is solved for the drawing of its
+// curve. They halve from one to the next.
+const solved = 5
+
+// systemCurve is what pipe and ground ask of the fan, for drawing: solved at a
+// few flows, between which the pressure is taken as a power of flow. That is off
+// by less than a line's width, as no part of it is far from a power.
+func (s *system) systemCurve() []any {
+	if s.curve == nil || s.network == nil || !s.soilBasis.known() {
+		return nil
+	}
+	last, _ := s.curve.Last()
+	var flows, pressures [solved]float64
+	for i := range solved {
+		flows[i] = last.Flow * math.Exp2(float64(i-solved+1))
+		state, err := s.network.At(flows[i])
+		if err != nil || !(state.FanStatic > 0) {
+			return nil
+		}
+		pressures[i] = state.FanStatic
+	}
+	out := make([]any, 0, curvePoints)
+	out = append(out, drawn(0, 0))
+	k := 1
+	for i := 1; i < curvePoints; i++ {
+		flow := last.Flow * float64(i) / (curvePoints - 1)
+		for k < solved-1 && flows[k] < flow {
+			k++
+		}
+		power := math.Log2(pressures[k] / pressures[k-1])
+		out = append(out, drawn(flow, pressures[k]*math.Pow(flow/flows[k], power)))
+	}
+	return out
+}
+
+// drawn is one point of a curve for drawing, SI.
+func drawn(flow, pressure float64) map[string]any {
+	number := func(x float64) json.Number { return json.Number(strconv.FormatFloat(x, 'g', modelDigits, 64)) }
+	return map[string]any{"flow": number(flow), "pressure": number(pressure)}
+}
