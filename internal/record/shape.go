@@ -16,12 +16,14 @@ type Shape struct {
 	fields    map[string]*Shape  // of an object
 	items     *Shape             // of an array
 	dimension quantity.Dimension // of a quantity, otherwise ""
+	plain     Kind               // of a scalar that is no quantity
 	title     string
 }
 
 // schemaNode is the part of JSON Schema that the record's schema uses.
 type schemaNode struct {
 	Title      string                 `json:"title"`
+	Type       any                    `json:"type"`
 	Ref        string                 `json:"$ref"`
 	Dimension  string                 `json:"dimension"`
 	Properties map[string]*schemaNode `json:"properties"`
@@ -41,6 +43,14 @@ func ParseShape(schema []byte) (*Shape, error) {
 
 func (s *schemaNode) shape(defs map[string]*schemaNode) (*Shape, error) {
 	out := &Shape{title: s.Title, dimension: quantity.Dimension(s.Dimension)}
+	switch s.Type {
+	case "string":
+		out.plain = String
+	case "boolean":
+		out.plain = Bool
+	case "number", "integer":
+		out.plain = Number
+	}
 	if s.Dimension != "" {
 		return out, nil
 	}
@@ -98,6 +108,14 @@ func (s *Shape) Dimension() quantity.Dimension {
 		return ""
 	}
 	return s.dimension
+}
+
+// Scalar is the kind of a scalar that is no quantity, otherwise Null.
+func (s *Shape) Scalar() Kind {
+	if s == nil {
+		return Null
+	}
+	return s.plain
 }
 
 // Title is the field's name in trade words.

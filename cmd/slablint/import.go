@@ -1,0 +1,140 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/intake"
+	"github.com/slablint/slablint/internal/outcome"
+	"github.com/slablint/slablint/internal/pipeline"
+	"github.com/slablint/slablint/internal/record"
+	"github.com/slablint/slablint/schema"
+)
+
+func newImport(w world) *cobra.Command {
+	var mapping, output string
+	cmd := &cobra.Command{
+		Use:   "import --map FILE --output DIR SHEET",
+		Short: "Write one record for each row of a CSV or XLSX sheet",
+		Long: "Writes one YAML record for each row. Every cell that has no place in its record is\n" +
+			"reported; nothing is made up. Exit status 1 when a cell or a row was left out.",
+		Args: cobra.ExactArgs(1),
+		RunE: func(_ *cobra.Command, args []string) error {
+			if mapping == "" || output == "" {
+				return errors.New("--map and --output are needed: the mapping file and the folder for the records")
+			}
+			rows, err := importRows(args[0], mapping)
+			if err != nil {
+				return err
+			}
+			return writeRows(w, rows, output)
+		},
+	}
+	cmd.Flags().StringVar(&mapping, "map", "", "file that says where each column goes")
+	cmd.Flags().StringVar(&output, "output", "", "folder for the records")
+	return cmd
+}
+
+func importRows(sheet, mapping string) ([]intake.Row, error) {
+	shape, err := record.ParseShape(schema.Job())
+	if err != nil {
+		return nil, err
+	}
+	text, err := os.ReadFile(mapping)
+	if err != nil {
+		return nil, err
+	}
+	m, err := intake.ReadMapping(mapping, text, shape)
+	if err != nil {
+		return nil, err
+	}
+	data, err := os.ReadFile(sheet)
+	if err != nil {
+		return nil, err
+	}
+	table, err := intake.ReadTable(sheet, data, m.Sheet)
+	if err != nil {
+		return nil, err
+	}
+	rb, err := (&ruleFlags{}).rulebook()
+	if err != nil {
+		return nil, err
+	}
+	p, err := pipeline.New(rb, pipeline.Options{})
+	if err != nil {
+		return nil, err
+	}
+	c, err := intake.NewConverter(table, m, shape, func(doc *record.Document) []finding.Error {
+		_, errs := p.Derive(doc, nil)
+		return errs
+	})
+	if err != nil {
+		return nil, err
+	}
+	return c.Rows(), nil
+}
+
+func writeRows(w world, rows []intake.Row, folder string) error {
+	if err := os.MkdirAll(folder, 0o755); err != nil {
+		return err
+	}
+	taken := map[string]int{}
+	written, left := 0, 0
+	for _, row := range rows {
+		for _, u := range row.Unplaced {
+			left++
+			place := fmt.Sprintf("row %d", u.Row)
+			if u.Column != "" {
+				place += fmt.Sprintf(", %s: %q", u.Column, u.Text)
+			}
+			fmt.Fprintf(w.out, "%s: %s\n", place, u.Reason)
+		}
+		if row.YAML == nil {
+			fmt.Fprintf(w.out, "row %d: no record was written\n", row.Number)
+			continue
+		}
+		name := fileName(row)
+		if other, twice := taken[name]; twice {
+			left++
+			fmt.Fprintf(w.out, "row %d: the job number is that of row %d; no record was written\n", row.Number, other)
+			continue
+		}
+		taken[name] = row.Number
+		path := filepath.Join(folder, name)
+		if _, err := os.Stat(path); err == nil {
+			left++
+			fmt.Fprintf(w.out, "row %d: %s is already there and was left as it is\n", row.Number, path)
+			continue
+		}
+		if err := writeFile(path, func(out io.Writer) error { _, err := out.Write(row.YAML); return err }); err != nil {
+			return err
+		}
+		written++
+	}
+	fmt.Fprintf(w.out, "%d records written to %s, %d cells or rows left out\n", written, folder, left)
+	if left > 0 {
+		return statusError(outcome.StatusHold)
+	}
+	return nil
+}
+
+// fileName is safe whatever the job number holds.
+func fileName(row intake.Row) string {
+	name := strings.Map(func(r rune) rune {
+		if r == '/' || r == '\\' || r == ':' || r < ' ' {
+			return '-'
+		}
+		return r
+	}, row.Job)
+	if strings.Trim(name, ".- ") == "" {
+		name = fmt.Sprintf("row-%d", row.Number)
+	}
+	return name + ".yaml"
+}
