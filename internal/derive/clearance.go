@@ -1,13 +1,9 @@
 package derive
 
 import (
-	"errors"
-
 	"github.com/slablint/slablint/internal/geometry"
 	"github.com/slablint/slablint/internal/quantity"
 )
-
-var errNegativeLength = errors.New("a length is not below zero")
 
 // clearances is one entry for each outlet and each opening that it could reach,
 // whether the crew measured the distance or wrote down positions.
@@ -59,8 +55,9 @@ func (d *deriver) clearance(s *system, o, m node) map[string]any {
 	}
 	for _, name := range [...]string{"building", "kind", "into_conditioned_space", "operable"} {
 		for _, from := range traits {
-			if v := from.get(name).value; v != nil {
-				e[name] = v
+			trait := from.get(name)
+			if trait.text() != "" || trait.is(true) || trait.is(false) {
+				e[name] = trait.value
 				break
 			}
 		}
@@ -71,10 +68,7 @@ func (d *deriver) clearance(s *system, o, m node) map[string]any {
 	if m.exists() {
 		round = legs(m.get("legs"))
 		if told := m.get("distance"); told.exists() || !o.exists() {
-			f := told.quantity()
-			if f.known() && f.si < 0 {
-				f.basis = f.refuse(errNegativeLength)
-			}
+			f := told.quantity().notBelow("a length")
 			if o.exists() {
 				e["disagreement"] = d.exact(quantity.Length, apart(f, straight), "recorded distance against the one from positions, either way")
 			}

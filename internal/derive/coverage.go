@@ -31,10 +31,6 @@ func (p *probe) reach(pulls *basis) figure {
 		if h.pulls && h.distance.si > far.si {
 			far.si, far.unit = h.distance.si, h.distance.unit
 		}
-		if h.distance.known() && h.distance.si < 0 {
-			far.basis = h.distance.refuse(errNegativeLength)
-			return far
-		}
 	}
 	return far
 }

@@ -10,10 +10,10 @@ func (d *deriver) crew() []any {
 	out := []any{}
 	for _, n := range d.record.get("job").get("crew").items() {
 		e := entry(n, 6)
-		level, hours := n.get("exposure_level").quantity(), n.get("hours_on_site").quantity()
+		level, hours := n.get("exposure_level").quantity().notBelow("a concentration"), n.get("hours_on_site").quantity()
 		half := exposure(level, hours, 0.5)
 		half.basis = join(half.basis, assuming(equilibriumRatio))
-		past := n.get("exposure_past_year").quantity()
+		past := n.get("exposure_past_year").quantity().notBelow("an exposure")
 		e["level"] = d.exact(quantity.Radon, level, "as recorded")
 		e["exposure"] = d.exact(quantity.Exposure, half, "level, equilibrium ratio 0.5, hours over 170 h")
 		e["exposure_unit_ratio"] = d.exact(quantity.Exposure, exposure(level, hours, 1), "level, equilibrium ratio 1, hours over 170 h: ANSI/AARST SGM-SF 2017 (12/20) 11.3")

@@ -31,7 +31,7 @@ func (d *deriver) duplicates() []any {
 			continue
 		}
 		first, b := d.partner(t)
-		spacing := t.get("spacing").quantity()
+		spacing := t.get("spacing").quantity().notBelow("a length")
 		e := map[string]any{"id": ref.text() + "/" + t.id(), "at": string(t.at())}
 		out = append(out, e)
 		e["spacing"] = d.exact(quantity.Length, spacing, "as recorded")
@@ -39,7 +39,7 @@ func (d *deriver) duplicates() []any {
 		unit := t.result.unit
 		if first != nil {
 			unit = first.result.unit
-			b = join(first.result.basis, t.result.basis, d.bounds(first, t), b)
+			b = join(first.result.basis, t.result.basis, bounds(first, t), b)
 			if b.known() {
 				var err error
 				if pair, err = radon.CheckDuplicates(radon.Result{Value: first.told.Value, BelowDetection: first.told.BelowDetection},
@@ -63,7 +63,7 @@ func (d *deriver) duplicates() []any {
 }
 
 // bounds is what says that results are only upper bounds, where they are.
-func (d *deriver) bounds(tests ...*test) *basis {
+func bounds(tests ...*test) *basis {
 	b := &basis{}
 	for _, t := range tests {
 		if t.told.BelowDetection {

@@ -38,7 +38,7 @@ func (d *deriver) readProbes() {
 			h.spot, h.spotBasis, _ = plan(item.get("position"))
 			h.distanceWord = "as recorded"
 			if told := item.get("distance"); told.exists() {
-				h.distance = told.quantity()
+				h.distance = told.quantity().notBelow("a length")
 			} else {
 				h.distance = figure{h.spot.Distance(source), unit, join(sourceBasis, h.spotBasis)}
 				h.distanceWord = "from positions"

@@ -16,10 +16,7 @@ func (s *system) chooseFlow() {
 	sum := s.sumOfLegs()
 	switch {
 	case main.exists():
-		s.measured, s.usedWord = main.quantity(), "as measured in the main pipe"
-		if s.measured.known() && s.measured.si < 0 {
-			s.measured.basis = s.measured.refuse(errNegativeFlow)
-		}
+		s.measured, s.usedWord = main.quantity().notBelow("a flow"), "as measured in the main pipe"
 		s.used = s.measured
 	case sum.known():
 		s.measured, s.used, s.usedWord = sum, sum, "sum of the flows measured in the legs"
@@ -91,7 +88,7 @@ func (s *system) distribute(d *deriver) {
 // solve works the network out at the flow used.
 func (s *system) solve(network *airflow.Network) {
 	if network == nil {
-		s.stateBasis = refused("the flows measured in the legs cannot be", s.get("suction_points").at())
+		s.stateBasis = refused("a leg without flow has no place among the others", s.get("suction_points").at())
 		return
 	}
 	state, err := network.At(s.used.si)

@@ -2,6 +2,7 @@ package derive
 
 import (
 	"errors"
+	"math"
 	"strconv"
 
 	"github.com/slablint/slablint/internal/airflow"
@@ -11,40 +12,37 @@ import (
 // the fan's shut-off pressure, and the flow it implies.
 func (s *system) readGauge(d *deriver) {
 	s.shown = s.lastReading()
-	ending := s.gauge.get("range")
-	f := figure{unit: s.curveUnits[0], basis: join(s.shown.basis, s.shutOffBasis())}
-	s.fromGauge = f
-	if !f.known() {
+	shutOff, scale := s.shutOff, figure{basis: nothing}
+	if shutOff.basis == nil {
+		shutOff.basis = s.curveBasis
+	}
+	if ending := s.gauge.get("range"); ending.exists() {
+		scale = ending.quantity()
+	}
+	s.fromGauge = figure{unit: s.curveUnits[0], basis: join(s.shown.basis, shutOff.basis, scale.basis)}
+	if !join(s.shown.basis, scale.basis).known() {
 		return
 	}
-	scale := 0.0
-	if ending.exists() {
-		end := ending.quantity()
-		s.fromGauge.basis = join(f.basis, end.basis)
-		scale = end.si
+	limit := shutOff.si
+	if !shutOff.known() {
+		limit = math.MaxFloat64 // what no fan reaches
 	}
-	if !s.fromGauge.known() {
-		return
-	}
-	verdict, err := airflow.JudgeGauge(s.shown.si, s.shutOff.si, scale)
+	verdict, err := airflow.JudgeGauge(s.shown.si, limit, scale.si)
 	if err != nil {
 		s.fromGauge.basis = s.shown.refuse(err)
 		return
 	}
-	s.verdict = verdict
 	switch verdict {
 	case airflow.GaugeReversed, airflow.GaugeNoSuction, airflow.GaugeAboveShutOff, airflow.GaugeOverRange:
+		// No flow follows from such a reading, whatever the fan.
+		s.verdict = verdict
 		s.fromGauge.basis = s.shown.refuse(errors.New("no flow follows from a reading that is " + string(verdict)))
 	default:
-		s.flowAtReading(d)
+		if shutOff.known() {
+			s.verdict = verdict
+			s.flowAtReading(d)
+		}
 	}
-}
-
-func (s *system) shutOffBasis() *basis {
-	if s.shutOff.basis != nil {
-		return s.shutOff.basis
-	}
-	return s.curveBasis
 }
 
 // lastReading is the last reading taken with the fan on: by time where all

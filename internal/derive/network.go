@@ -1,7 +1,6 @@
 package derive
 
 import (
-	"errors"
 	"strconv"
 
 	"github.com/slablint/slablint/internal/airflow"
@@ -38,10 +37,7 @@ func (s *system) addDamper(seg *segment) {
 	if !damper.exists() {
 		return
 	}
-	k := damper.number()
-	if k.known() && k.si < 0 {
-		k.basis = k.refuse(errors.New("a loss coefficient is not below zero"))
-	}
+	k := damper.number().notBelow("a loss coefficient")
 	seg.fitBasis = join(seg.fitBasis, k.basis)
 	seg.fittings = append(seg.fittings, airflow.Fitting{K: k.si})
 }

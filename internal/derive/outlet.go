@@ -86,16 +86,11 @@ func plan(n node) (geometry.PlanPoint, *basis, string) {
 // opening is the rectangle of an opening of the house or of a neighbour.
 func opening(n node) (geometry.Rect, *basis) {
 	corner, cornerBasis, _ := point(n.get("corner"))
-	width, height := n.get("width").quantity(), n.get("height").quantity()
+	width, height := n.get("width").quantity().notBelow("a length"), n.get("height").quantity().notBelow("a length")
 	facing, facingBasis := n.get("facing").choice()
 	b := join(cornerBasis, width.basis, height.basis, facingBasis)
 	if !b.known() {
 		return geometry.Rect{}, b
-	}
-	for _, side := range [...]figure{width, height} {
-		if side.si < 0 {
-			return geometry.Rect{}, side.refuse(errNegativeLength)
-		}
 	}
 	u, v := geometry.Point{X: width.si}, geometry.Point{Z: height.si}
 	switch facing {

@@ -8,9 +8,9 @@ import (
 )
 
 func readSegment(n node) *segment {
-	seg := &segment{node: n, next: -1, startsAt: -1, nominal: n.get("nominal_size").quantity(), length: n.get("length").quantity(), rise: n.get("rise").quantity()}
-	if seg.length.known() && seg.length.si < 0 {
-		seg.length.basis = seg.length.refuse(errNegativeLength)
+	seg := &segment{node: n, next: -1, startsAt: -1, nominal: n.get("nominal_size").quantity().notBelow("a length"), length: n.get("length").quantity().notBelow("a length"), rise: n.get("rise").quantity()}
+	if seg.nominal.known() && seg.nominal.si == 0 {
+		seg.nominal.basis = seg.nominal.refuse(errors.New("pipe has a size"))
 	}
 	seg.readBore()
 	seg.readRoughness()
@@ -138,10 +138,7 @@ func (seg *segment) fitting(n node) (airflow.Fitting, *basis) {
 	coefficient := n.get("loss_coefficient")
 	switch {
 	case coefficient.exists():
-		k := coefficient.number()
-		if k.known() && k.si < 0 {
-			return airflow.Fitting{}, k.refuse(errors.New("a loss coefficient is not below zero"))
-		}
+		k := coefficient.number().notBelow("a loss coefficient")
 		seg.reducer = seg.reducer || kind == "reducer"
 		return airflow.Fitting{K: k.si}, k.basis
 	case kind == "" || kind == "reducer":

@@ -21,16 +21,12 @@ func (d *deriver) worst(phase string) level {
 	w := level{Result: radon.Result{Value: math.Inf(-1)}, found: &basis{}, told: &basis{}}
 	done := map[*test]bool{}
 	for _, t := range d.all {
-		if t.blank || done[t] {
+		stands, b := t.standsFor(phase)
+		w.found = join(w.found, b)
+		if !stands || done[t] {
 			continue
 		}
-		if t.phase == "" {
-			w.found = join(w.found, lacking(t.get("phase").at()))
-		}
-		if t.phase != phase {
-			continue
-		}
-		w.found = join(w.found, reading(t.get("phase").at()), t.result.basis, d.bounds(t))
+		w.found = join(w.found, t.result.basis, bounds(t))
 		group := d.group(t, done)
 		r, b := d.together(group)
 		w.found = join(w.found, b)
@@ -47,6 +43,16 @@ func (d *deriver) worst(phase string) level {
 	}
 	w.told = join(w.found, w.told)
 	return w
+}
+
+// standsFor says whether a test is one of a phase, and what that rests on: a
+// blank stands for no air.
+func (t *test) standsFor(phase string) (bool, *basis) {
+	if t.blank {
+		return false, t.get("blank").read()
+	}
+	_, b := t.get("phase").choice()
+	return t.phase == phase, b
 }
 
 // group is a test and its duplicates of the same phase.
@@ -83,7 +89,7 @@ func (d *deriver) together(group []*test) (radon.Result, *basis) {
 			above++
 		}
 		if t.get("duplicate_of").exists() {
-			spacing := t.get("spacing").quantity()
+			spacing := t.get("spacing").quantity().notBelow("a length")
 			b = join(b, reading(t.get("duplicate_of").at()))
 			if !spacing.known() {
 				near = false
@@ -138,7 +144,9 @@ func (d *deriver) radonValues() map[string]any {
 func (d *deriver) retestDue() map[string]any {
 	last := figure{si: math.Inf(-1), unit: "s", basis: &basis{}}
 	for _, t := range d.all {
-		if t.phase != "after" || t.blank {
+		stands, b := t.standsFor("after")
+		last.basis = join(last.basis, b)
+		if !stands {
 			continue
 		}
 		end := t.get("end").day()

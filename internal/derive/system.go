@@ -104,10 +104,7 @@ func readSystem(n node) *system {
 }
 
 func readPoint(n node) *suctionPoint {
-	p := &suctionPoint{node: n, first: -1, told: n.get("flow").quantity()}
-	if p.told.known() && p.told.si < 0 {
-		p.told.basis = p.told.refuse(errNegativeFlow)
-	}
+	p := &suctionPoint{node: n, first: -1, told: n.get("flow").quantity().notBelow("a flow")}
 	flow, suction, exponent := n.get("soil_flow").quantity(), n.get("soil_suction").quantity(), n.get("soil_exponent").number()
 	p.soilBasis = join(flow.basis, suction.basis, exponent.basis)
 	if p.soilBasis.known() {

@@ -62,16 +62,18 @@ func (d *deriver) areaTreated(s *system) figure {
 	list := s.get("foundations")
 	areas := d.house.get("foundations").items()
 	sum := figure{basis: reading(list.at())}
+	seen := map[int]bool{}
 	for _, ref := range list.items() {
 		i := find(areas, ref.text())
+		if seen[i] {
+			continue
+		}
+		seen[i] = i >= 0
 		if i < 0 {
 			sum.basis = join(sum.basis, refused("no foundation area of the house has this id", ref.at()))
 			continue
 		}
-		area := areas[i].get("footprint").quantity()
-		if area.known() && area.si < 0 {
-			area.basis = area.refuse(errors.New("an area is not below zero"))
-		}
+		area := areas[i].get("footprint").quantity().notBelow("an area")
 		if sum.unit == "" {
 			sum.unit = area.unit
 		}
@@ -170,7 +172,7 @@ func (s *system) pressureUnit() string {
 
 // power is the fan's energy and its share of the circuit.
 func (d *deriver) power(s *system, e map[string]any) {
-	watts, wired := s.fan.get("power").quantity(), s.get("electrical")
+	watts, wired := s.fan.get("power").quantity().notBelow("a power"), s.get("electrical")
 	always := s.get("runs_continuously")
 	running, b := always.said()
 	energy := figure{airflow.YearlyEnergy(watts.si), "kWh", join(watts.basis, b)}
@@ -181,7 +183,7 @@ func (d *deriver) power(s *system, e map[string]any) {
 	volts, amps := wired.get("circuit_voltage").quantity(), wired.get("circuit_rating").quantity()
 	capacity := figure{volts.si * amps.si, "W", join(volts.basis, amps.basis)}
 	e["circuit_share_fan"] = d.exact(quantity.Ratio, quotient(watts, capacity), "power over rating times voltage")
-	other := wired.get("circuit_other_load").quantity()
+	other := wired.get("circuit_other_load").quantity().notBelow("a power")
 	if alone := wired.get("circuit_dedicated"); alone.is(true) && !wired.get("circuit_other_load").exists() {
 		other = figure{0, "W", reading(alone.at())}
 	}

@@ -23,7 +23,7 @@ type test struct {
 
 func (d *deriver) readTests() {
 	for _, n := range d.record.get("measurements").get("tests").items() {
-		t := &test{node: n, phase: n.get("phase").text(), result: n.get("result").quantity(), blank: n.get("blank").is(true)}
+		t := &test{node: n, phase: n.get("phase").text(), result: n.get("result").quantity().notBelow("a concentration"), blank: n.get("blank").is(true)}
 		t.tell()
 		d.all = append(d.all, t)
 	}
@@ -45,7 +45,7 @@ func (t *test) tell() {
 		t.told.U = share.si * t.result.si
 		t.toldBasis = join(t.result.basis, share.basis)
 		if share.known() && share.si < 0 {
-			t.toldBasis = refused("an uncertainty is not below zero", u.at())
+			t.toldBasis = refused("an uncertainty cannot be below zero", u.at())
 		}
 		return
 	}
@@ -106,8 +106,10 @@ func (d *deriver) testValues() []any {
 		if t.told.BelowDetection {
 			method = "as recorded: an upper bound, below detection"
 		}
-		e["concentration"] = d.exact(quantity.Radon, t.result, method)
-		e["reported"] = d.exact(quantity.Radon, rounded(t.result), roundedMethod)
+		result := t.result
+		result.basis = join(result.basis, bounds(t))
+		e["concentration"] = d.exact(quantity.Radon, result, method)
+		e["reported"] = d.exact(quantity.Radon, rounded(result), roundedMethod)
 		_, upper := t.told.Bounds()
 		e["upper_bound"] = d.model(quantity.Radon, figure{upper, t.result.unit, t.toldBasis}, "one-sided 95 %, 1.645 standard uncertainties")
 	}
@@ -129,8 +131,8 @@ func (d *deriver) fanStart() figure {
 		case "fan":
 			started := s.fan.get("started").quantity()
 			last.si = math.Max(last.si, started.si)
-			last.basis = join(last.basis, started.basis)
-		case "":
+			last.basis = join(last.basis, b, started.basis)
+		default:
 			last.basis = join(last.basis, b)
 		}
 	}

@@ -1,11 +1,6 @@
 package derive
 
-import (
-	"errors"
-	"slices"
-)
-
-var errNegativeFlow = errors.New("a flow is not below zero")
+import "slices"
 
 // connect finds how the segments follow each other: a tree from the suction
 // points to one open end, or what keeps it from being one.
@@ -150,7 +145,7 @@ func (s *system) placeFan() {
 		s.driven = refused("no segment that carries all the air has this id", after.at())
 		for i, seg := range s.segments {
 			if seg.id() == after.text() && s.carriesAll(i) {
-				s.afterFan, s.driven = i, reading(after.at())
+				s.afterFan, s.driven = i, join(b, after.read())
 				return
 			}
 		}

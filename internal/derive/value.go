@@ -2,6 +2,7 @@ package derive
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"slices"
 
@@ -123,6 +124,14 @@ type figure struct {
 	si   float64
 	unit string
 	*basis
+}
+
+// notBelow refuses a figure below zero of something that cannot be.
+func (f figure) notBelow(what string) figure {
+	if f.known() && f.si < 0 {
+		f.basis = f.refuse(errors.New(what + " cannot be below zero"))
+	}
+	return f
 }
 
 // Digits that are kept: of what is exact on paper, so that a limit met exactly
