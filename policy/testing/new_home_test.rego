@@ -1,89 +1,55 @@
-# METADATA
-# title: A new house was tested soon after people moved in
-# description: Nobody has breathed in a new house before; whether its system works is known only by a test.
-# custom:
-#   subject: tests together
-#   grade: required
-#   stage: closeout
-#   remedy: Start a short-term test now; if the level is too high, improve the system and test again.
-#   limits:
-#     earliest: {dimension: duration, sense: at-least}
-#     latest: {dimension: duration, sense: at-most}
 package policy.testing.new_home_test
 
-import data.policy.radon_tests
+import data.policy.lib
+import data.policy.testing.new_home as rule
 import rego.v2
 
-limits := data.profile.testing.new_home_test
-subjects contains ["measurements", ["measurements", "tests"]]
+# ANSI/AARST CCAH 2020 801.1: a short-term test started after occupancy, within 60
+# days of it.
+profile := {"testing": {"new_home": {"earliest": {"si": 0}, "latest": {"si": 5184000}}}}
 
-exempt contains [id, reason] if {
-	some [id, _] in subjects
-	some reason in radon_tests.not_asked
+job(about, values) := {
+	"job": {"contaminant": "radon"},
+	"house": {"new_construction": true},
+	"measurements": {"tests": [object.union({"id": "t", "phase": "after", "device": "continuous-monitor", "kind": "short-term"}, about)]},
+	"derived": {"tests": [object.union({"id": "t", "at": ""}, values)]},
 }
 
-exempt contains [id, "the house is not new"] if {
-	some [id, _] in subjects
-	input.house.new_construction == false
+verdict(job) := v if v := lib.verdict(rule, "measurements") with input as job with data.profile as profile
+
+days(seconds) := {"days_after_occupancy": {"si": seconds}}
+
+test_met_at_both_ends if {
+	verdict(job({}, days(0))) == "met"
+	verdict(job({}, days(5184000))) == "met"
 }
 
-exempt contains [radon_tests.all, "there is no test after the work, which another requirement asks for"] if radon_tests.none_after
+test_deficient_too_late if verdict(job({}, days(5270400))) == "deficient"
 
-soon contains d.id if {
-	some d in input.derived.tests
-	d.id in radon_tests.after_short
-	d.days_after_occupancy.si >= limits.earliest.si
-	d.days_after_occupancy.si <= limits.latest.si
+test_deficient_before_anybody_moved_in if verdict(job({}, days(-86400))) == "deficient"
+
+test_deficient_with_only_a_long_test if verdict(job({"kind": "long-term"}, days(86400))) == "deficient"
+
+test_unrecorded if verdict(job({}, {})) == "unrecorded"
+
+test_not_applicable_to_older_houses if {
+	verdict(object.union(job({}, {}), {"house": {"new_construction": false}})) == "not-applicable"
 }
 
-# Tests of which it is known that they are not the one that is asked for.
-other contains [d.id, i, "latest"] if {
-	some i, d in input.derived.tests
-	d.id in radon_tests.after
-	d.days_after_occupancy.si > limits.latest.si
+test_nothing_to_judge_without_a_test_after if verdict(job({"phase": "before"}, {})) == "not-applicable"
+
+test_not_applicable_to_chemical_vapor if {
+	verdict(object.union(job({}, {}), {"job": {"contaminant": "chemical-vapor"}})) == "not-applicable"
 }
 
-other contains [d.id, i, "earliest"] if {
-	some i, d in input.derived.tests
-	d.id in radon_tests.after
-	d.days_after_occupancy.si < limits.earliest.si
-}
-
-met contains radon_tests.all if {
-	input.house.new_construction == true
-	count(soon) > 0
-}
-
-other contains [t.id, i, "kind"] if {
-	some i, t in input.measurements.tests
-	t.id in radon_tests.after
-	t.kind == "long-term"
-}
-
-none_soon if {
-	input.house.new_construction == true
-	count(radon_tests.open) == count({id | some [id, _, _] in other})
-}
-
-deficient contains [radon_tests.all, ["derived", "tests", i, "days_after_occupancy"], limit] if {
-	none_soon
-	some [_, i, limit] in other
-	limit != "kind"
-}
-
-deficient contains [radon_tests.all, ["measurements", "tests", i, "kind"]] if {
-	none_soon
-	some [_, i, "kind"] in other
-}
-
-missing contains [radon_tests.all, ["house", "new_construction"]] if not is_boolean(input.house.new_construction)
-
-missing contains [radon_tests.all, path] if some path in radon_tests.unsaid_of_all
-
-missing contains [radon_tests.all, path] if some [_, path] in radon_tests.unsaid_kind
-
-missing contains [radon_tests.all, ["derived", "tests", i, "days_after_occupancy"]] if {
-	some i, d in input.derived.tests
-	d.id in radon_tests.open
-	not is_number(d.days_after_occupancy.si)
+test_says_what_is_missing if {
+	got := rule.missing with input as {"derived": {"tests": [{"id": "t", "at": ""}]}, "systems": [], "measurements": {"tests": [{"id": "t"}]}} with data.profile as profile
+	got == {
+		["measurements", ["house", "new_construction"]],
+		["measurements", ["measurements", "tests", 0, "phase"]],
+		["measurements", ["measurements", "tests", 0, "blank"]],
+		["measurements", ["job", "contaminant"]],
+		["measurements", ["measurements", "tests", 0, "kind"]],
+		["measurements", ["derived", "tests", 0, "days_after_occupancy"]],
+	}
 }

@@ -1,7 +1,7 @@
-package policy.testing.independent_test_test
+package policy.testing.independent_advice_test
 
 import data.policy.lib
-import data.policy.testing.independent_test as rule
+import data.policy.testing.independent_advice as rule
 import rego.v2
 
 # EPA RMS 1994 17.4 (from memory) and EPA consumer guide: an independent test is

@@ -1,12 +1,12 @@
-package policy.combustion.backdraft_test_test
+package policy.combustion.backdraft_tested_test
 
-import data.policy.combustion.backdraft_test as rule
+import data.policy.combustion.backdraft_tested as rule
 import data.policy.lib
 import rego.v2
 
 # EPA RMS 1994 17.3 and 13.2 (from memory): houses with natural-draft appliances are
 # tested right after the system is switched on.
-profile := {"combustion": {"backdraft_test": {"venting": {"any_of": ["natural-draft", "natural-draft-with-damper"]}}}}
+profile := {"combustion": {"backdraft_tested": {"venting": {"any_of": ["natural-draft", "natural-draft-with-damper"]}}}}
 
 job(venting, tests) := {
 	"house": {"combustion": [{"id": "a", "venting": venting}]},
@@ -41,6 +41,10 @@ test_a_fan_that_draws_nothing_from_the_ground_does_not_count if {
 test_unrecorded if verdict(object.remove(job("natural-draft", []), ["diagnostics"])) == "unrecorded"
 
 test_unrecorded_when_a_test_does_not_say_which_appliance if verdict(job("natural-draft", [{"id": "t", "system_on": true}])) == "unrecorded"
+
+test_unrecorded_when_a_test_does_not_say_if_the_system_ran if {
+	verdict(job("natural-draft", [{"id": "t", "appliance": "a"}])) == "unrecorded"
+}
 
 test_unrecorded_without_a_list_of_appliances if {
 	"unrecorded" == lib.verdict(rule, "house") with input as {} with data.profile as profile

@@ -6,7 +6,7 @@
 #   grade: recommended
 #   stage: closeout
 #   remedy: Advise the owner in writing to have somebody else test, and ask for a copy of the result.
-package policy.testing.independent_test
+package policy.testing.independent_advice
 
 import data.policy.radon_tests
 import rego.v2

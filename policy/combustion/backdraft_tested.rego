@@ -9,12 +9,12 @@
 #   caution: If flue gas comes out, switch the system off, open windows, get everybody out and call a licensed heating contractor.
 #   limits:
 #     venting: {dimension: choice, sense: one-of}
-package policy.combustion.backdraft_test
+package policy.combustion.backdraft_tested
 
 import data.policy.systems
 import rego.v2
 
-limits := data.profile.combustion.backdraft_test
+limits := data.profile.combustion.backdraft_tested
 subjects contains ["house", ["house", "combustion"]] if not is_array(input.house.combustion)
 
 subjects contains [a.id, ["diagnostics", "backdraft_tests"]] if some a in input.house.combustion
