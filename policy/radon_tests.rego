@@ -114,11 +114,13 @@ built if {
 # What is not said that decides whether a test proves the system.
 unsaid contains [t.id, ["measurements", "tests", i, "phase"]] if {
 	some i, t in input.measurements.tests
+	t.id in open
 	not is_string(t.phase)
 }
 
 unsaid contains [t.id, ["measurements", "tests", i, "blank"]] if {
 	some i, t in input.measurements.tests
+	t.id in open
 	not t.id in monitors
 	not is_boolean(t.blank)
 }
@@ -130,6 +132,7 @@ unsaid contains [t.id, ["job", "contaminant"]] if {
 
 unsaid_kind contains [t.id, ["measurements", "tests", i, "kind"]] if {
 	some i, t in input.measurements.tests
+	t.id in open
 	not is_string(t.kind)
 }
 

@@ -99,7 +99,7 @@ test_unsaid if {
 
 test_unsaid_kind if {
 	got := radon_tests.unsaid_kind with input as job("radon", tests)
-	{id | some [id, _] in got} == {"blank", "vague", "empty"}
+	{id | some [id, _] in got} == {"vague", "empty"}
 }
 
 test_unsaid_power if {
