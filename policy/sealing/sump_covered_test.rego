@@ -6,18 +6,16 @@ import rego.v2
 
 # EPA RMS 1994 14.5.1 (from memory): a pit that lets soil gas in, or conditioned
 # air into the system, is covered and sealed. IRC 2018 AF103.4.4 and CCAH 2020
-# 404.1.1: pits open to soil in new houses.
-limits(not_for) := {"sealing": {"sump_covered": {
-	"treatments": {"any_of": ["covered-and-sealed", "sealed", "closed"]},
-	"not_for": {"any_of": not_for},
-}}}
+# 404.1.1: pits open to soil in new houses. RMS-LB 2018 (12/20) 7.5 (from memory):
+# in others too.
+profile := {"sealing": {"sump_covered": {"treatments": {"any_of": ["covered-and-sealed", "sealed", "closed"]}}}}
 
 pit(treatment, open) := {"entry_routes": [{
 	"id": "pit", "kind": "sump",
 	"treatment": treatment, "sump": {"open_to_soil": open},
 }]}
 
-verdict(job) := v if v := lib.verdict(rule, "pit") with input as job with data.profile as limits([])
+verdict(job) := v if v := lib.verdict(rule, "pit") with input as job with data.profile as profile
 
 test_met if verdict(pit("covered-and-sealed", false)) == "met"
 
@@ -36,26 +34,13 @@ test_unrecorded_whether_open if {
 }
 
 test_unrecorded_kind if {
-	"unrecorded" == lib.verdict(rule, "r") with input as {"entry_routes": [{"id": "r"}]} with data.profile as limits([])
-}
-
-test_a_source_for_new_houses if {
-	job := pit("left-open", true)
-	"not-applicable" == lib.verdict(rule, "pit") with data.profile as limits(["existing"]) with input as object.union(job, {"house": {"new_construction": false}})
-	"deficient" == lib.verdict(rule, "pit") with data.profile as limits(["existing"]) with input as object.union(job, {"house": {"new_construction": true}})
-	"unrecorded" == lib.verdict(rule, "pit") with data.profile as limits(["existing"]) with input as job
+	"unrecorded" == lib.verdict(rule, "r") with input as {"entry_routes": [{"id": "r"}]} with data.profile as profile
 }
 
 test_says_what_is_missing if {
-	got := rule.missing with data.profile as limits(["existing"]) with input as {"entry_routes": [{"id": "pit", "kind": "sump"}]}
+	got := rule.missing with input as {"entry_routes": [{"id": "pit", "kind": "sump"}]}
 	got == {
-		["pit", ["house", "new_construction"]],
 		["pit", ["entry_routes", 0, "treatment"]],
 		["pit", ["entry_routes", 0, "sump", "open_to_soil"]],
 	}
-}
-
-test_says_what_is_missing_of_an_unknown_opening if {
-	got := rule.missing with data.profile as limits([]) with input as {"entry_routes": [{"id": "r"}]}
-	got == {["r", ["entry_routes", 0, "kind"]]}
 }

@@ -7,15 +7,10 @@
 #   stage: running
 #   remedy: Fasten the lid with screws or bolts that come out again for service.
 #   caution: Unplug the pump and prove it dead before reaching into the pit.
-#   limits:
-#     not_for: {dimension: choice, sense: one-of}
 package policy.sealing.sump_lid_fastened
 
-import data.policy.houses
 import data.policy.routes
 import rego.v2
-
-not_for := data.profile.sealing.sump_lid_fastened.not_for.any_of
 
 subjects contains gap if some gap in routes.unlisted
 
@@ -24,35 +19,21 @@ subjects contains [r.id, ["entry_routes", i, "sump", "lid_fastened"]] if {
 	r.kind == "sump"
 }
 
-exempt contains [id, "its source leaves out houses of this age"] if {
-	some [id, _] in subjects
-	houses.left_out(not_for)
-}
-
 exempt contains outcome if some outcome in routes.bare
 
 met contains r.id if {
 	some r in input.entry_routes
 	r.id in routes.lidded
-	houses.meant(not_for)
 	r.sump.lid_fastened == true
 }
 
 deficient contains [r.id, ["entry_routes", i, "sump", "lid_fastened"]] if {
 	some i, r in input.entry_routes
 	r.id in routes.lidded
-	houses.meant(not_for)
 	r.sump.lid_fastened == false
 }
 
-missing contains gap if some gap in routes.unlisted
-
 missing contains gap if some gap in routes.untreated_sumps
-
-missing contains [id, ["house", "new_construction"]] if {
-	some [id, _] in subjects
-	houses.untold(not_for)
-}
 
 missing contains [r.id, ["entry_routes", i, "sump", "lid_fastened"]] if {
 	some i, r in input.entry_routes

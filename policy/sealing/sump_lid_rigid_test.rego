@@ -5,18 +5,13 @@ import data.policy.sealing.sump_lid_rigid as rule
 import rego.v2
 
 # EPA RMS 1994 15.7 (from memory): the cover is of durable, rigid material. CCAH
-# 2020 404.1.1: rigid, in new houses.
-all_houses := {"sealing": {"sump_lid_rigid": {"not_for": {"any_of": []}}}}
-
-new_houses := {"sealing": {"sump_lid_rigid": {"not_for": {"any_of": ["existing"]}}}}
+# 2020 404.1.1: rigid, in new houses; RMS-LB 2018 (12/20) 7.5 (from memory): in
+# others too.
+profile := {"sealing": {"sump_lid_rigid": {}}}
 
 pit(fields) := {"entry_routes": [object.union({"id": "pit", "kind": "sump", "treatment": "covered-and-sealed"}, fields)]}
 
-verdict(job) := v if v := lib.verdict(rule, "pit") with input as job with data.profile as all_houses
-
-in_house(new, job) := v if {
-	v := lib.verdict(rule, "pit") with input as object.union(job, {"house": {"new_construction": new}}) with data.profile as new_houses
-}
+verdict(job) := v if v := lib.verdict(rule, "pit") with input as job with data.profile as profile
 
 test_met if verdict(pit({"sump": {"lid_rigid": true}})) == "met"
 
@@ -32,25 +27,17 @@ test_not_applicable_without_a_sump if {
 }
 
 test_unrecorded_without_entry_routes if {
-	"unrecorded" == lib.verdict(rule, "entry_routes") with input as {} with data.profile as all_houses
-}
-
-test_a_source_for_new_houses if {
-	in_house(true, pit({"sump": {"lid_rigid": false}})) == "deficient"
-	in_house(false, pit({"sump": {"lid_rigid": false}})) == "not-applicable"
-}
-
-test_age_of_the_house_not_recorded if {
-	"unrecorded" == lib.verdict(rule, "pit") with input as pit({"sump": {"lid_rigid": false}}) with data.profile as new_houses
+	"unrecorded" == lib.verdict(rule, "entry_routes") with input as {} with data.profile as profile
 }
 
 test_says_what_is_missing if {
-	got := rule.missing with data.profile as new_houses with input as {"entry_routes": [{"id": "pit", "kind": "sump"}, {"id": "blank"}]}
+	got := rule.missing with input as {"entry_routes": [{"id": "pit", "kind": "sump"}]}
 	got == {
-		["pit", ["house", "new_construction"]],
 		["pit", ["entry_routes", 0, "treatment"]],
 		["pit", ["entry_routes", 0, "sump", "lid_rigid"]],
-		["blank", ["house", "new_construction"]],
-		["blank", ["entry_routes", 1, "kind"]],
 	}
+}
+
+test_unrecorded_kind if {
+	"unrecorded" == lib.verdict(rule, "r") with input as {"entry_routes": [{"id": "r"}]} with data.profile as profile
 }
