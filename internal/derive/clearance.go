@@ -53,12 +53,15 @@ func (d *deriver) clearance(s *system, o, m node) map[string]any {
 	if m.exists() {
 		e["at"] = string(m.at())
 	}
-	for _, name := range [...]string{"building", "kind", "into_conditioned_space", "operable"} {
-		for _, from := range traits {
-			trait := from.get(name)
-			if trait.text() != "" || trait.is(true) || trait.is(false) {
-				e[name] = trait.value
-				break
+	for _, from := range traits {
+		for _, name := range [...]string{"building", "kind"} {
+			if word := from.get(name).text(); word != "" && e[name] == nil {
+				e[name] = word
+			}
+		}
+		for _, name := range [...]string{"into_conditioned_space", "operable"} {
+			if yes, b := from.get(name).said(); b.known() && e[name] == nil {
+				e[name] = yes
 			}
 		}
 	}

@@ -23,6 +23,9 @@ const (
 
 // pointer is a pointer and a key below it.
 func (m *memory) pointer(above place.Pointer, key string) place.Pointer {
+	if m == nil {
+		return above + "/" + place.Pointer(key)
+	}
 	if m.text.Len()+len(above)+len(key)+1 > m.text.Cap() {
 		m.text = strings.Builder{}
 		m.text.Grow(max(textPiece, len(above)+len(key)+1))

@@ -43,9 +43,13 @@ func (s *system) follow(i int) *basis {
 	switch {
 	case into.exists():
 		for j, other := range s.segments {
-			if other.id() == into.text() && into.text() != "" {
+			switch {
+			case other.id() != into.text() || into.text() == "":
+			case j == i:
+				return refused("a segment does not flow into itself", into.at())
+			default:
 				seg.next = j
-				return &basis{}
+				return nothing
 			}
 		}
 		return refused("no segment of this system has this id", into.at())
@@ -55,7 +59,7 @@ func (s *system) follow(i int) *basis {
 	default:
 		seg.next = i + 1
 	}
-	return &basis{}
+	return nothing
 }
 
 // begin finds the suction point that a segment starts at.
@@ -64,7 +68,7 @@ func (s *system) begin(i int) *basis {
 	seg.startsAt = -1
 	starts := seg.get("starts_at")
 	if !starts.exists() {
-		return &basis{}
+		return nothing
 	}
 	for j, p := range s.points {
 		switch {
@@ -73,7 +77,7 @@ func (s *system) begin(i int) *basis {
 			return refused("two segments begin at one suction point", starts.at())
 		default:
 			p.first, seg.startsAt = i, j
-			return &basis{}
+			return nothing
 		}
 	}
 	return refused("no suction point of this system has this id", starts.at())
@@ -125,7 +129,7 @@ func (s *system) countFeeds() *basis {
 			return refused("the pipe has two open ends", seg.at())
 		}
 	}
-	return &basis{}
+	return nothing
 }
 
 // placeFan finds the last segment before the fan.
