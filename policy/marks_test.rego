@@ -1,0 +1,49 @@
+package policy.marks_test
+
+import data.policy.marks
+import rego.v2
+
+job := {"systems": [
+	{"id": "full", "kind": "sub-slab", "powered_by": "fan", "labels": [{"id": "a", "kind": "system"}]},
+	{"id": "part", "kind": "sub-slab", "powered_by": "fan", "labels": [{"id": "b", "kind": "pipe"}, {"id": "c"}]},
+	{"id": "stack", "kind": "sub-slab", "powered_by": "passive", "labels": [{"id": "d", "kind": "system"}]},
+	{"id": "bare", "kind": "sub-slab", "powered_by": "passive"},
+]}
+
+test_known if {
+	got := marks.known with input as job
+	got == {"full", "stack"}
+}
+
+test_vague if {
+	got := marks.vague with input as job
+	got == {["c", ["systems", 1, "labels", 1, "kind"]], ["bare", ["systems", 3, "labels"]]}
+}
+
+test_vague_without_systems if {
+	got := marks.vague with input as {}
+	got == {["systems", ["systems"]]}
+}
+
+test_untold if {
+	got := marks.untold with input as job
+	got == {["part", ["systems", 1, "labels", 1, "kind"]], ["bare", ["systems", 3, "labels"]]}
+}
+
+test_with_fan if {
+	got := marks.with_fan with input as job
+	got == {"a", "b", "c"}
+}
+
+test_without_fan if {
+	got := marks.without_fan with input as job
+	{id | some [id, _] in got} == {"d", "bare"}
+}
+
+test_unsaid if {
+	got := marks.unsaid with input as {"systems": [
+		{"id": "s", "kind": "sub-slab", "labels": [{"id": "a"}]},
+		{"id": "t", "powered_by": "fan"},
+	]}
+	got == {["a", ["systems", 0, "powered_by"]], ["t", ["systems", 1, "kind"]]}
+}
