@@ -21,6 +21,25 @@ unlisted contains [s.id, ["systems", i, "discharge"]] if {
 	not is_object(s.discharge)
 }
 
+# The same without systems for which an entry of undetermined distance already
+# says it: subjects of the rules that judge each outlet and opening.
+gaps contains [id, path] if {
+	some [id, path] in unlisted
+	not id in spoken_for
+}
+
+spoken_for contains c.system if {
+	some c in input.derived.clearances
+	c.at == "/house/openings"
+}
+
+spoken_for contains c.system if {
+	some c in input.derived.clearances
+	some s in input.systems
+	s.id == c.system
+	not is_object(s.discharge)
+}
+
 # Systems whose recorded distances stand for themselves, without a list of
 # openings that they refer to. That no distance was measured does not say that
 # there is no opening.

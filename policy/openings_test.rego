@@ -42,6 +42,17 @@ test_no_list_and_no_outlet if {
 	got == {["s", ["house", "openings"]], ["s", ["systems", 0, "discharge"]]}
 }
 
+test_a_gap_is_told_once if {
+	got := openings.gaps with input as {
+		"systems": [{"id": "s", "discharge": {}}, {"id": "t"}, {"id": "u"}],
+		"derived": {"clearances": [
+			{"id": "s/openings", "at": "/house/openings", "system": "s", "opening": "openings"},
+			{"id": "t/win", "at": "/house/openings/0", "system": "t", "opening": "win"},
+		]},
+	}
+	got == {["u", ["house", "openings"]], ["u", ["systems", 2, "discharge"]]}
+}
+
 test_distances_alone_are_enough if {
 	got := openings.unlisted with input as {"systems": [{"id": "s", "discharge": {"clearances": [{"id": "door"}]}}]}
 	count(got) == 0

@@ -6,7 +6,7 @@ import (
 	"github.com/spf13/cobra"
 )
 
-func newBundle(w world) *cobra.Command {
+func newBundle() *cobra.Command {
 	var (
 		f      ruleFlags
 		output string

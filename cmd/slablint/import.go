@@ -85,6 +85,7 @@ func writeRows(w world, rows []intake.Row, folder string) error {
 	if err := os.MkdirAll(folder, 0o755); err != nil {
 		return err
 	}
+	var said strings.Builder
 	taken := map[string]int{}
 	written, left := 0, 0
 	for _, row := range rows {
@@ -94,23 +95,23 @@ func writeRows(w world, rows []intake.Row, folder string) error {
 			if u.Column != "" {
 				place += fmt.Sprintf(", %s: %q", u.Column, u.Text)
 			}
-			fmt.Fprintf(w.out, "%s: %s\n", place, u.Reason)
+			fmt.Fprintf(&said, "%s: %s\n", place, u.Reason)
 		}
 		if row.YAML == nil {
-			fmt.Fprintf(w.out, "row %d: no record was written\n", row.Number)
+			fmt.Fprintf(&said, "row %d: no record was written\n", row.Number)
 			continue
 		}
 		name := fileName(row)
 		if other, twice := taken[name]; twice {
 			left++
-			fmt.Fprintf(w.out, "row %d: the job number is that of row %d; no record was written\n", row.Number, other)
+			fmt.Fprintf(&said, "row %d: the job number is that of row %d; no record was written\n", row.Number, other)
 			continue
 		}
 		taken[name] = row.Number
 		path := filepath.Join(folder, name)
 		if _, err := os.Stat(path); err == nil {
 			left++
-			fmt.Fprintf(w.out, "row %d: %s is already there and was left as it is\n", row.Number, path)
+			fmt.Fprintf(&said, "row %d: %s is already there and was left as it is\n", row.Number, path)
 			continue
 		}
 		if err := writeFile(path, func(out io.Writer) error { _, err := out.Write(row.YAML); return err }); err != nil {
@@ -118,7 +119,10 @@ func writeRows(w world, rows []intake.Row, folder string) error {
 		}
 		written++
 	}
-	fmt.Fprintf(w.out, "%d records written to %s, %d cells or rows left out\n", written, folder, left)
+	fmt.Fprintf(&said, "%d records written to %s, %d cells or rows left out\n", written, folder, left)
+	if _, err := io.WriteString(w.out, said.String()); err != nil {
+		return err
+	}
 	if left > 0 {
 		return statusError(outcome.StatusHold)
 	}

@@ -45,7 +45,7 @@ func run(ctx context.Context, args []string, w world) int {
 	case errors.As(err, &status):
 		return int(status)
 	}
-	fmt.Fprintf(w.errs, "slablint: %v\n", err)
+	_, _ = fmt.Fprintf(w.errs, "slablint: %v\n", err) // nobody is left to tell
 	return outcome.StatusError
 }
 
@@ -63,7 +63,7 @@ func newRoot(w world) *cobra.Command {
 	root.SetIn(w.in)
 	root.SetOut(w.out)
 	root.SetErr(w.errs)
-	root.AddCommand(newCheck(w), newRules(w), newExplain(w), newDerive(w), newBundle(w), newTry(w), newGate(w), newNew(w), newWorksheet(w), newSummary(w), newImport(w))
+	root.AddCommand(newCheck(w), newRules(w), newExplain(w), newDerive(w), newBundle(), newTry(w), newGate(w), newNew(w), newWorksheet(w), newSummary(w), newImport(w))
 	return root
 }
 

@@ -2,7 +2,9 @@ package main
 
 import (
 	"fmt"
+	"io"
 	"os"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -24,15 +26,19 @@ func newTry(w world) *cobra.Command {
 			if err != nil {
 				return err
 			}
+			var b strings.Builder
 			failed := 0
 			for _, t := range trials {
 				if t.Passed {
 					continue
 				}
 				failed++
-				fmt.Fprintf(w.out, "%s: %s failed %s\n", t.Place, t.Name, t.Reason)
+				fmt.Fprintf(&b, "%s: %s failed %s\n", t.Place, t.Name, t.Reason)
 			}
-			fmt.Fprintf(w.out, "%d tests, %d failed\n", len(trials), failed)
+			fmt.Fprintf(&b, "%d tests, %d failed\n", len(trials), failed)
+			if _, err := io.WriteString(w.out, b.String()); err != nil {
+				return err
+			}
 			if failed > 0 {
 				return statusError(outcome.StatusHold)
 			}

@@ -58,6 +58,7 @@ func (s Source) String() string {
 		parts = append(parts, "common practice")
 	case FromMemory:
 		parts = append(parts, "from memory, not read while writing")
+	case Published:
 	}
 	return strings.Join(parts, ", ")
 }

@@ -1,7 +1,6 @@
 package form
 
 import (
-	"bufio"
 	"fmt"
 	"io"
 	"strings"
@@ -28,17 +27,18 @@ func (s Start) given() map[string]string {
 // WriteYAML writes a record to fill in: every field with what it means, empty
 // until somebody writes it down. An empty field counts as not recorded.
 func WriteYAML(w io.Writer, fields []Field, s Start) error {
-	out := bufio.NewWriter(w)
-	y := yamlWriter{out, s.given()}
-	fmt.Fprintf(out, "# Job record to fill in. A field left empty counts as not recorded.\n"+
+	var out strings.Builder
+	y := yamlWriter{&out, s.given()}
+	fmt.Fprintf(&out, "# Job record to fill in. A field left empty counts as not recorded.\n"+
 		"# Repeat an entry that starts with a dash for each further one; give each its own id.\n"+
 		"# Take out an entry of which there is none, and write [] for a list with nothing in it.\n")
 	y.fields(fields, "", false)
-	return out.Flush()
+	_, err := io.WriteString(w, out.String())
+	return err
 }
 
 type yamlWriter struct {
-	out   *bufio.Writer
+	out   *strings.Builder
 	given map[string]string
 }
 

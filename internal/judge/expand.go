@@ -323,17 +323,28 @@ func (e *expander) limit(name, limit string) string {
 		return "less than " + v.Text
 	case "none-of":
 		return "none of: " + v.Text
+	case "all-of":
+		return "all of: " + v.Text
+	case "applies-to", "not-for":
+		return ""
 	}
 	return "one of: " + v.Text
 }
 
+// onlyLimit is the limit that a verdict without one must be about: the only one
+// that is held against a recorded value.
 func (e *expander) onlyLimit(name string) string {
-	for limit := range e.judge.selection.Requirement(name).Limits {
-		if len(e.judge.selection.Requirement(name).Limits) == 1 {
-			return limit
+	only := ""
+	for limit, l := range e.judge.selection.Requirement(name).Limits {
+		if l.IsScope() {
+			continue
 		}
+		if only != "" {
+			return ""
+		}
+		only = limit
 	}
-	return ""
+	return only
 }
 
 func lowerFirst(s string) string {

@@ -52,6 +52,7 @@ func holds(f finding.Finding, terms Terms) bool {
 		return f.Grade.AtLeast(terms.HoldAt)
 	case finding.Undetermined:
 		return f.Grade.AtLeast(finding.Hazard)
+	case finding.Met, finding.NotApplicable, finding.Variance:
 	}
 	return false
 }

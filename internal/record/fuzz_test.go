@@ -3,6 +3,7 @@ package record
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
 	"reflect"
 	"strings"
 	"testing"
@@ -183,8 +184,9 @@ func FuzzStream(f *testing.F) {
 				t.Fatalf("line %d, %q: got %v, want %v", number, line, err, wantErr)
 			}
 			if err != nil {
-				if got := err.(*Error).Spot.Line; got != number {
-					t.Errorf("line %d: error at line %d", number, got)
+				var at *Error
+				if !errors.As(err, &at) || at.Spot.Line != number {
+					t.Errorf("line %d: %v", number, err)
 				}
 				continue
 			}

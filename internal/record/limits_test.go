@@ -1,6 +1,7 @@
 package record
 
 import (
+	"errors"
 	"strings"
 	"testing"
 )
@@ -87,7 +88,7 @@ func TestParserGuard(t *testing.T) {
 		depth int
 		want  error
 	}{{1, nil}, {4, nil}, {5, errTooDeep}, {1, errTooMany}} {
-		if err := g.CheckDepth(c.depth, nil); err != c.want {
+		if err := g.CheckDepth(c.depth, nil); !errors.Is(err, c.want) {
 			t.Errorf("call %d: got %v, want %v", i, err, c.want)
 		}
 	}

@@ -18,12 +18,12 @@ func Stream(name string, r io.Reader, limits Limits) iter.Seq2[*Document, error]
 		s := lineScanner{in: bufio.NewReaderSize(r, 64<<10), limit: limits.orDefaults().Bytes}
 		for {
 			line, err := s.next()
-			if err == io.EOF {
+			if errors.Is(err, io.EOF) {
 				return
 			}
 			at := pos{int32(s.number), 1}
 			switch {
-			case err == errLongLine:
+			case errors.Is(err, errLongLine):
 				e := newError(name, at, at, "found a line of more than %s bytes; that is the limit", grouped(s.limit))
 				if !yield(nil, e) {
 					return
@@ -59,9 +59,9 @@ func (s *lineScanner) next() ([]byte, error) {
 		s.number++
 		line, long, err := s.line()
 		switch {
-		case long && (err == nil || err == io.EOF):
+		case long && (err == nil || errors.Is(err, io.EOF)):
 			return nil, errLongLine
-		case err != nil && (err != io.EOF || len(line) == 0):
+		case err != nil && (!errors.Is(err, io.EOF) || len(line) == 0):
 			return nil, err
 		}
 		line = bytes.TrimSuffix(line, []byte("\n"))
@@ -69,7 +69,7 @@ func (s *lineScanner) next() ([]byte, error) {
 		if len(bytes.TrimLeft(bytes.TrimPrefix(line, []byte(byteOrderMark)), " \t\r")) > 0 {
 			return line, nil
 		}
-		if err == io.EOF {
+		if errors.Is(err, io.EOF) {
 			return nil, io.EOF
 		}
 	}
@@ -80,13 +80,13 @@ func (s *lineScanner) line() (line []byte, long bool, err error) {
 	s.buf = s.buf[:0]
 	for {
 		part, err := s.in.ReadSlice('\n')
-		if err != bufio.ErrBufferFull && len(s.buf) == 0 && !long {
+		if !errors.Is(err, bufio.ErrBufferFull) && len(s.buf) == 0 && !long {
 			return part, len(bytes.TrimRight(part, "\r\n")) > s.limit, err
 		}
 		if long = long || len(s.buf)+len(bytes.TrimRight(part, "\r\n")) > s.limit; !long {
 			s.buf = append(s.buf, part...)
 		}
-		if err != bufio.ErrBufferFull {
+		if !errors.Is(err, bufio.ErrBufferFull) {
 			return s.buf, long, err
 		}
 	}

@@ -55,7 +55,7 @@ func parseYAML(name, text string, limits Limits) (*Node, error) {
 	case err == nil:
 		at := yamlPos(text, &second)
 		return nil, newError(name, at, at, "found a second document; expected one in a file")
-	case err != io.EOF:
+	case !errors.Is(err, io.EOF):
 		return nil, yamlError(name, text, limits, err)
 	}
 	return root, nil
@@ -66,9 +66,9 @@ func firstDocument(loader *yaml.Loader, name, text string, limits Limits) (*yaml
 	var document yaml.Node
 	top := pos{1, 1}
 	switch err := load(loader, &document); {
-	case err == io.EOF && strings.TrimSpace(text) == "":
+	case errors.Is(err, io.EOF) && strings.TrimSpace(text) == "":
 		return nil, newError(name, top, top, emptyFile)
-	case err == io.EOF:
+	case errors.Is(err, io.EOF):
 		return nil, newError(name, top, top, "found only comments; expected keys and values")
 	case err != nil:
 		return nil, yamlError(name, text, limits, err)

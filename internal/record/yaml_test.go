@@ -1,6 +1,7 @@
 package record
 
 import (
+	"errors"
 	"strings"
 	"testing"
 )
@@ -75,7 +76,7 @@ func TestYAMLRefusesAmbiguousScalars(t *testing.T) {
 			t.Errorf("%s: got %v", in, err)
 		}
 		var e *Error
-		if e, _ = err.(*Error); e != nil && e.Spot.EndColumn != 4+len(in) {
+		if errors.As(err, &e) && e.Spot.EndColumn != 4+len(in) {
 			t.Errorf("%s: ends at column %d", in, e.Spot.EndColumn)
 		}
 	}

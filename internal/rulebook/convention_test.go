@@ -224,7 +224,7 @@ func (c *convention) term(t *ast.Term, known scope, function bool) {
 			c.term(arg, known, function)
 		}
 	case *ast.Array:
-		c.path(t, v, known)
+		c.path(t, v)
 		v.Foreach(func(e *ast.Term) { c.term(e, known, function) })
 	case ast.Set:
 		v.Foreach(func(e *ast.Term) { c.term(e, known, function) })
@@ -268,7 +268,7 @@ func (c *convention) reference(t *ast.Term, ref ast.Ref, known scope, function b
 }
 
 // path checks an array that starts with a top-level field of the record.
-func (c *convention) path(t *ast.Term, list *ast.Array, known scope) {
+func (c *convention) path(t *ast.Term, list *ast.Array) {
 	if list.Len() == 0 {
 		return
 	}

@@ -41,10 +41,7 @@ type collector struct{ found map[string]bool }
 // leaves drops what is only on the way to something longer, and the parts of
 // quantities.
 func (c collector) leaves() []string {
-	var out []string
-	for _, path := range slices.Sorted(maps.Keys(c.found)) {
-		out = append(out, path)
-	}
+	out := slices.Sorted(maps.Keys(c.found))
 	return slices.DeleteFunc(out, func(path string) bool {
 		return slices.ContainsFunc(out, func(other string) bool { return strings.HasPrefix(other, path+"/") })
 	})

@@ -33,14 +33,18 @@ type Requirement struct {
 // Limit names one number or choice that a profile has to fill in.
 type Limit struct {
 	Dimension string `json:"dimension"` // of internal/quantity, or "choice" or "number"
-	Sense     string `json:"sense"`     // at-least, at-most, less-than, more-than, one-of, none-of
+	Sense     string `json:"sense"`     // what a profile's value means, one of senses
 }
 
 // outcomeSets are the sets that a rule can define, in the order in which the
 // entry module hands them over.
 var outcomeSets = []string{"subjects", "exempt", "met", "deficient", "undetermined", "missing"}
 
-var senses = []string{"at-least", "at-most", "more-than", "less-than", "one-of", "none-of"}
+// senses are what a limit can mean. Numbers: the measured value must be at
+// least, at most, more or less than it. Choices: the recorded word must be one
+// of them or none of them, or all of them must be there. Choices that say to
+// what a requirement applies, or not, are no limit on anything recorded.
+var senses = []string{"at-least", "at-most", "more-than", "less-than", "one-of", "none-of", "all-of", "applies-to", "not-for"}
 
 // metadataFields are the custom fields that a METADATA block may hold.
 var metadataFields = []string{"subject", "grade", "stage", "remedy", "limits", "caution"}
@@ -120,6 +124,10 @@ func requirementName(module *ast.Module) string {
 	}
 	return strings.Join(parts, ".")
 }
+
+// IsScope tells a limit that says to what the requirement applies from one that
+// is held against a recorded value.
+func (l Limit) IsScope() bool { return l.Sense == "applies-to" || l.Sense == "not-for" }
 
 // Topic is the first part of the name.
 func (r Requirement) Topic() string {

@@ -85,10 +85,15 @@ func (rb *Rulebook) profileBytes(name string) (data []byte, file string, err err
 }
 
 func (s *Selection) stack(p *Profile) error {
-	for name, row := range p.Rows {
+	kinds := map[string]string{} // of the profiles below
+	for _, below := range s.Profiles {
+		kinds[below.Name] = below.Kind
+	}
+	for _, name := range slices.Sorted(maps.Keys(p.Rows)) {
+		row := p.Rows[name]
 		below, overridden := s.rows[name]
-		if !overridden {
-			continue
+		if !overridden || p.Kind == "base" && kinds[below.Profile] == "base" {
+			continue // two standards may differ; which one governs is the reader's choice
 		}
 		if limit, looser := loosens(s.rulebook.requirements[name], below, row); looser && p.Authority == "" &&
 			below.Source.Basis == finding.Published && row.Source.Basis != finding.Published {
@@ -106,9 +111,9 @@ func loosens(r Requirement, below, above Row) (limit string, looser bool) {
 	for _, name := range slices.Sorted(maps.Keys(r.Limits)) {
 		old, now := below.Limits[name], above.Limits[name]
 		switch r.Limits[name].Sense {
-		case "one-of":
+		case "one-of", "not-for":
 			looser = slices.ContainsFunc(now.AnyOf, func(c string) bool { return !slices.Contains(old.AnyOf, c) })
-		case "none-of":
+		case "none-of", "all-of", "applies-to":
 			looser = slices.ContainsFunc(old.AnyOf, func(c string) bool { return !slices.Contains(now.AnyOf, c) })
 		case "at-least", "more-than":
 			looser = compare(now.SI, old.SI) < 0

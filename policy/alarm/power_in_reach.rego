@@ -8,7 +8,7 @@
 #   remedy: Have an outlet or box put where the alarm will hang.
 #   caution: Wiring is for licensed people.
 #   limits:
-#     not_for: {dimension: choice, sense: none-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.alarm.power_in_reach
 
 import data.policy.houses

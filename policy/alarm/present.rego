@@ -8,7 +8,7 @@
 #   remedy: Fit an alarm for loss of suction or airflow that is heard, seen or sent to somebody, and try it with the fan off.
 #   caution: Wiring is for licensed people.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.alarm.present
 
 import data.policy.systems

@@ -8,7 +8,7 @@
 #   remedy: Test the appliance now with the system on, before anybody sleeps in the house.
 #   caution: If flue gas comes out, switch the system off, open windows, get everybody out and call a licensed heating contractor.
 #   limits:
-#     venting: {dimension: choice, sense: one-of}
+#     venting: {dimension: choice, sense: applies-to}
 package policy.combustion.backdraft_tested
 
 import data.policy.systems

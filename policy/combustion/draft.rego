@@ -8,8 +8,8 @@
 #   remedy: Have a licensed contractor look at flue and appliance, and test again.
 #   caution: If flue gas comes out, switch the system off, open windows, get everybody out and call a licensed heating contractor.
 #   limits:
-#     venting: {dimension: choice, sense: one-of}
-#     fuels: {dimension: choice, sense: one-of}
+#     venting: {dimension: choice, sense: applies-to}
+#     fuels: {dimension: choice, sense: applies-to}
 package policy.combustion.draft
 
 import data.policy.backdraft

@@ -17,8 +17,18 @@ subjects contains ["diagnostics", ["diagnostics", "communication_tests"]] if not
 
 subjects contains [t.id, ["derived", "communication", i, "coverage"]] if some i, t in input.diagnostics.communication_tests
 
+# Tests with every hole read by a meter: smoke shows the direction, not how far the suction holds.
+read contains t.id if {
+	some t in input.diagnostics.communication_tests
+	count(t.holes) == count({h.id |
+		some h in t.holes
+		is_number(h.pressure.si)
+	})
+}
+
 met contains c.id if {
 	some c in input.derived.communication
+	c.id in read
 	c.coverage.si >= limits.share.si
 	c.holes_pulling == c.holes_total
 }
@@ -33,6 +43,12 @@ deficient contains [c.id, ["derived", "communication", i, "coverage"], "share"] 
 deficient contains [c.id, ["derived", "communication", i, "holes_pulling"]] if {
 	some i, c in input.derived.communication
 	c.holes_pulling < c.holes_total
+}
+
+missing contains [t.id, ["diagnostics", "communication_tests", i, "holes", j, "pressure"]] if {
+	some i, t in input.diagnostics.communication_tests
+	some j, h in t.holes
+	not is_number(h.pressure.si)
 }
 
 missing contains [c.id, ["derived", "communication", i, "coverage"]] if {

@@ -8,7 +8,7 @@ import rego.v2
 profile := {"diagnostics": {"coverage": {"share": {"si": 1}}}}
 
 job(values) := {
-	"diagnostics": {"communication_tests": [{"id": "t", "holes": []}]},
+	"diagnostics": {"communication_tests": [{"id": "t", "holes": [{"id": "h", "pressure": {"si": -2}}]}]},
 	"derived": {"communication": [object.union({"id": "t", "at": ""}, values)]},
 }
 
@@ -30,10 +30,15 @@ test_deficient_within_the_circle_of_reach_when_a_hole_does_not_pull if verdict(c
 
 test_unrecorded_when_it_is_not_known_which_holes_pull if verdict(job({"coverage": {"si": 1}})) == "unrecorded"
 
+test_unrecorded_where_only_smoke_was_tried if {
+	smoke := object.union(covered(1, 4), {"diagnostics": {"communication_tests": [{"id": "t", "holes": [{"id": "h", "smoke": "down"}]}]}})
+	verdict(smoke) == "unrecorded"
+}
+
 test_says_what_is_missing if {
-	got := rule.missing with data.profile as profile with input as {"diagnostics": {"communication_tests": [{"id": "t"}]}, "derived": {"communication": [{"id": "t", "at": ""}]}}
+	got := rule.missing with data.profile as profile with input as {"diagnostics": {"communication_tests": [{"id": "t", "holes": [{"id": "h"}]}]}, "derived": {"communication": [{"id": "t", "at": ""}]}}
 	got == {
+		["t", ["diagnostics", "communication_tests", 0, "holes", 0, "pressure"]],
 		["t", ["derived", "communication", 0, "coverage"]],
-		["t", ["diagnostics", "communication_tests", 0, "holes"]],
 	}
 }

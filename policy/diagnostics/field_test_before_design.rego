@@ -7,7 +7,7 @@
 #   stage: planned
 #   remedy: Make the test before the design, and note the weather and which exhausts ran.
 #   limits:
-#     spared: {dimension: choice, sense: one-of}
+#     spared: {dimension: choice, sense: not-for}
 package policy.diagnostics.field_test_before_design
 
 import rego.v2

@@ -7,7 +7,7 @@
 #   stage: planned
 #   remedy: Draw suction at one hole with a vacuum and read the pressure at others.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.diagnostics.test_made
 
 import rego.v2

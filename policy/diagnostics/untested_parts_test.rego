@@ -8,7 +8,7 @@ import rego.v2
 profile := {}
 
 job(values) := {
-	"diagnostics": {"communication_tests": [{"id": "t", "holes": []}]},
+	"diagnostics": {"communication_tests": [{"id": "t", "holes": [{"id": "h", "pressure": {"si": -2}}]}]},
 	"derived": {"communication": [object.union({"id": "t", "at": ""}, values)]},
 }
 
@@ -30,9 +30,15 @@ test_deficient_when_no_hole_pulls if verdict(far(3, 0)) == "deficient"
 
 test_unrecorded_without_the_reach if verdict(job({"farthest_untested": {"si": 3}})) == "unrecorded"
 
+test_unrecorded_where_only_smoke_was_tried if {
+	smoke := object.union(far(6, 6), {"diagnostics": {"communication_tests": [{"id": "t", "holes": [{"id": "h", "smoke": "down"}]}]}})
+	verdict(smoke) == "unrecorded"
+}
+
 test_says_what_is_missing if {
-	got := rule.missing with data.profile as profile with input as {"diagnostics": {"communication_tests": [{"id": "t"}]}, "derived": {"communication": [{"id": "t", "at": ""}]}}
+	got := rule.missing with data.profile as profile with input as {"diagnostics": {"communication_tests": [{"id": "t", "holes": [{"id": "h"}]}]}, "derived": {"communication": [{"id": "t", "at": ""}]}}
 	got == {
+		["t", ["diagnostics", "communication_tests", 0, "holes", 0, "pressure"]],
 		["t", ["derived", "communication", 0, "farthest_untested"]],
 		["t", ["derived", "communication", 0, "reach"]],
 	}

@@ -9,7 +9,7 @@
 #   caution: Chemical vapor calls for people trained for it; air the work area and watch for headache or dizziness.
 #   limits:
 #     most: {dimension: pressure, sense: at-most}
-#     contaminants: {dimension: choice, sense: one-of}
+#     contaminants: {dimension: choice, sense: applies-to}
 package policy.diagnostics.vapor_suction
 
 import rego.v2

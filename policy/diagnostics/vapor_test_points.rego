@@ -10,7 +10,7 @@
 #     house: {dimension: number, sense: at-least}
 #     slab: {dimension: area, sense: more-than}
 #     slabs: {dimension: choice, sense: one-of}
-#     contaminants: {dimension: choice, sense: one-of}
+#     contaminants: {dimension: choice, sense: applies-to}
 package policy.diagnostics.vapor_test_points
 
 import rego.v2

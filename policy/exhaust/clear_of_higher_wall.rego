@@ -9,7 +9,7 @@
 #   caution: Roof work needs fall protection.
 #   limits:
 #     minimum: {dimension: length, sense: at-least}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.exhaust.clear_of_higher_wall
 
 import data.policy.systems

@@ -9,7 +9,7 @@
 #   caution: Work from a ladder that is set and tied, away from power lines.
 #   limits:
 #     minimum: {dimension: length, sense: at-least}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.exhaust.clearance_to_neighbors
 
 import data.policy.openings
@@ -20,7 +20,7 @@ limits := data.profile.exhaust.clearance_to_neighbors
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains gap if some gap in openings.unlisted
+subjects contains gap if some gap in openings.gaps
 
 subjects contains [c.id, ["derived", "clearances", i, "distance"]] if some i, c in input.derived.clearances
 
@@ -33,8 +33,8 @@ outside contains [s.id, "its source does not speak of systems driven this way"] 
 
 exempt contains [id, reason] if {
 	some [id, reason] in outside
-	some [unlisted, _] in openings.unlisted
-	unlisted == id
+	some [gap, _] in openings.gaps
+	gap == id
 }
 
 exempt contains [c.id, reason] if {

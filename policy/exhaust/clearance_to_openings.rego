@@ -10,9 +10,9 @@
 #   limits:
 #     minimum: {dimension: length, sense: at-least}
 #     waiver_drop: {dimension: length, sense: at-least}
-#     skipped_panes: {dimension: choice, sense: one-of}
-#     skipped_kinds: {dimension: choice, sense: one-of}
-#     not_for: {dimension: choice, sense: one-of}
+#     skipped_panes: {dimension: choice, sense: not-for}
+#     skipped_kinds: {dimension: choice, sense: not-for}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.exhaust.clearance_to_openings
 
 import data.policy.openings
@@ -23,7 +23,7 @@ limits := data.profile.exhaust.clearance_to_openings
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains gap if some gap in openings.unlisted
+subjects contains gap if some gap in openings.gaps
 
 subjects contains [c.id, ["derived", "clearances", i, "distance"]] if some i, c in input.derived.clearances
 
@@ -36,8 +36,8 @@ outside contains [s.id, "its source does not speak of systems driven this way"] 
 
 exempt contains [id, reason] if {
 	some [id, reason] in outside
-	some [unlisted, _] in openings.unlisted
-	unlisted == id
+	some [gap, _] in openings.gaps
+	gap == id
 }
 
 exempt contains [c.id, reason] if {

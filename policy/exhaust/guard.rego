@@ -7,7 +7,7 @@
 #   stage: running
 #   remedy: Fit a guard whose clear opening is large enough, and read the gauge again.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 #     opening: {dimension: length, sense: at-least}
 package policy.exhaust.guard
 

@@ -9,7 +9,7 @@
 #   caution: Roof work needs fall protection.
 #   limits:
 #     minimum: {dimension: length, sense: at-least}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.exhaust.height_above_flat_roof
 
 import data.policy.systems

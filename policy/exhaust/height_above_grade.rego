@@ -9,7 +9,7 @@
 #   caution: Work from a ladder that is set and tied, away from power lines.
 #   limits:
 #     minimum: {dimension: length, sense: at-least}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.exhaust.height_above_grade
 
 import data.policy.systems

@@ -10,7 +10,7 @@
 #   limits:
 #     above: {dimension: length, sense: more-than}
 #     minimum: {dimension: length, sense: at-least}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.exhaust.height_above_roof_edge
 
 import data.policy.systems

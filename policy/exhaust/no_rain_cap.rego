@@ -7,7 +7,7 @@
 #   stage: roughed-in
 #   remedy: Take the cap off; the little rain that falls in drains back to the soil.
 #   limits:
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.exhaust.no_rain_cap
 
 import data.policy.systems

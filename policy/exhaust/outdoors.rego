@@ -7,7 +7,7 @@
 #   stage: roughed-in
 #   remedy: Carry the pipe out into open air before the system runs again.
 #   limits:
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.exhaust.outdoors
 
 import data.policy.systems

@@ -10,9 +10,9 @@
 #   limits:
 #     above: {dimension: length, sense: at-least}
 #     away: {dimension: length, sense: at-least}
-#     kinds: {dimension: choice, sense: one-of}
-#     not_for: {dimension: choice, sense: one-of}
-#     regions: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
+#     not_for: {dimension: choice, sense: not-for}
+#     regions: {dimension: choice, sense: applies-to}
 package policy.exhaust.passive_terminal
 
 import data.policy.openings
@@ -23,7 +23,7 @@ limits := data.profile.exhaust.passive_terminal
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains gap if some gap in openings.unlisted
+subjects contains gap if some gap in openings.gaps
 
 subjects contains [c.id, ["derived", "clearances", i, "distance"]] if some i, c in input.derived.clearances
 
@@ -47,8 +47,8 @@ outside contains [s.id, "its source does not speak of systems driven this way"] 
 
 exempt contains [id, reason] if {
 	some [id, reason] in outside
-	some [unlisted, _] in openings.unlisted
-	unlisted == id
+	some [gap, _] in openings.gaps
+	gap == id
 }
 
 exempt contains [c.id, reason] if {
@@ -122,7 +122,7 @@ missing contains [id, ["house", "new_construction"]] if {
 	not is_boolean(input.house.new_construction)
 }
 
-missing contains gap if some gap in openings.unlisted
+missing contains gap if some gap in openings.gaps
 
 missing contains [c.id, path] if {
 	some c in input.derived.clearances

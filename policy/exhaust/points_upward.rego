@@ -9,7 +9,7 @@
 #   limits:
 #     maximum: {dimension: angle, sense: at-most}
 #     exceptions: {dimension: choice, sense: one-of}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.exhaust.points_upward
 
 import data.policy.systems

@@ -8,8 +8,8 @@
 #   remedy: Move the outlet until it is far enough from the door or window in a straight line.
 #   limits:
 #     minimum: {dimension: length, sense: at-least}
-#     kinds: {dimension: choice, sense: one-of}
-#     contaminants: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
+#     contaminants: {dimension: choice, sense: applies-to}
 package policy.exhaust.vapor_clearance
 
 import data.policy.openings
@@ -20,7 +20,7 @@ limits := data.profile.exhaust.vapor_clearance
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains gap if some gap in openings.unlisted
+subjects contains gap if some gap in openings.gaps
 
 subjects contains [c.id, ["derived", "clearances", i, "distance"]] if some i, c in input.derived.clearances
 
@@ -32,8 +32,8 @@ exempt contains [id, "the job is not about chemical vapor"] if {
 
 exempt contains [id, reason] if {
 	some [id, reason] in systems.without_fan
-	some [unlisted, _] in openings.unlisted
-	unlisted == id
+	some [gap, _] in openings.gaps
+	gap == id
 }
 
 exempt contains [c.id, reason] if {
@@ -72,7 +72,7 @@ missing contains [id, ["job", "contaminant"]] if {
 	not is_string(input.job.contaminant)
 }
 
-missing contains gap if some gap in openings.unlisted
+missing contains gap if some gap in openings.gaps
 
 missing contains [c.id, path] if {
 	some c in input.derived.clearances

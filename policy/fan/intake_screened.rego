@@ -7,7 +7,7 @@
 #   stage: closeout
 #   remedy: Fit a screen or filter that comes out for cleaning, and show the owner how.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.fan.intake_screened
 
 import rego.v2

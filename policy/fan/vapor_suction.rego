@@ -9,8 +9,8 @@
 #   caution: Test every fuel-burning appliance again after raising the suction.
 #   limits:
 #     minimum: {dimension: pressure, sense: at-least}
-#     kinds: {dimension: choice, sense: one-of}
-#     contaminants: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
+#     contaminants: {dimension: choice, sense: applies-to}
 package policy.fan.vapor_suction
 
 import rego.v2

@@ -7,7 +7,7 @@
 #   stage: running
 #   remedy: Fit a gauge that shows pressure or fan current all the time.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.gauge.displays_value
 
 import data.policy.systems

@@ -9,7 +9,7 @@
 #   caution: Wiring and work on a running fan are for licensed people; cut the power and prove it dead first.
 #   limits:
 #     above: {dimension: pressure, sense: more-than}
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.gauge.shows_suction
 
 import data.policy.gauges

@@ -7,7 +7,7 @@
 #   stage: running
 #   remedy: Read the gauge with the fan on and mark that reading on it for good.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 #     excused_by: {dimension: choice, sense: one-of}
 package policy.gauge.start_mark
 

@@ -8,7 +8,7 @@
 #   remedy: Compare mark and first reading, find out which is wrong, and mark the gauge anew.
 #   limits:
 #     difference: {dimension: pressure, sense: at-most}
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.gauge.start_mark_agrees
 
 import data.policy.gauges

@@ -10,7 +10,7 @@
 #   limits:
 #     fall: {dimension: ratio, sense: more-than}
 #     rise: {dimension: ratio, sense: less-than}
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.gauge.steady
 
 import data.policy.gauges

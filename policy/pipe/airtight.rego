@@ -8,7 +8,7 @@
 #   remedy: Check each joint with smoke while the fan runs and remake those that leak.
 #   caution: Cements and primers give off harmful, flammable vapor; air the room and keep flames away.
 #   limits:
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.pipe.airtight
 
 import data.policy.pipes

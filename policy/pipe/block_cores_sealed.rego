@@ -8,7 +8,7 @@
 #   remedy: Fill the cores round the pipe with mortar or foam, then seal the face of the block.
 #   caution: Drilling block raises silica dust; use a shroud with dust collector or water.
 #   limits:
-#     walls: {dimension: choice, sense: one-of}
+#     walls: {dimension: choice, sense: applies-to}
 package policy.pipe.block_cores_sealed
 
 import data.policy.penetrations

@@ -8,7 +8,7 @@
 #   remedy: Surround the end with granular fill before the slab is poured, and cap the stub.
 #   limits:
 #     fill: {dimension: length, sense: at-least}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.pipe.rough_in_inlet
 
 import data.policy.houses

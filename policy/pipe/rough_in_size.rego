@@ -11,7 +11,7 @@
 #     small_area: {dimension: area, sense: at-most}
 #     large_size: {dimension: length, sense: at-least}
 #     large_area: {dimension: area, sense: at-most}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.pipe.rough_in_size
 
 import data.policy.houses

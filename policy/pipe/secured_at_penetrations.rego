@@ -8,7 +8,7 @@
 #   remedy: Clamp the pipe right above or below each floor, ceiling and roof.
 #   caution: Work from a ladder that is set and tied, away from power lines.
 #   limits:
-#     passes: {dimension: choice, sense: one-of}
+#     passes: {dimension: choice, sense: applies-to}
 package policy.pipe.secured_at_penetrations
 
 import data.policy.pipes

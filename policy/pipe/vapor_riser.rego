@@ -9,8 +9,8 @@
 #   limits:
 #     minimum: {dimension: length, sense: at-least}
 #     materials: {dimension: choice, sense: one-of}
-#     kinds: {dimension: choice, sense: one-of}
-#     contaminants: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
+#     contaminants: {dimension: choice, sense: applies-to}
 package policy.pipe.vapor_riser
 
 import data.policy.pipes

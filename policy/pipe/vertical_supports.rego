@@ -9,7 +9,7 @@
 #   caution: Work from a ladder that is set and tied, away from power lines.
 #   limits:
 #     maximum: {dimension: length, sense: at-most}
-#     passes: {dimension: choice, sense: one-of}
+#     passes: {dimension: choice, sense: applies-to}
 package policy.pipe.vertical_supports
 
 import data.policy.pipes

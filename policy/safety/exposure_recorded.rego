@@ -7,7 +7,7 @@
 #   stage: running
 #   remedy: Enter hours and level of this site in the log of the worker.
 #   limits:
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.safety.exposure_recorded
 
 import rego.v2

@@ -9,7 +9,7 @@
 #   caution: Where airing does not help, use respirators that were fit-tested.
 #   limits:
 #     maximum: {dimension: radon, sense: at-most}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.safety.level_worked_in
 
 import rego.v2

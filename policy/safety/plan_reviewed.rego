@@ -8,7 +8,7 @@
 #   remedy: Go through the plan with this worker before the next day on site, and record the date.
 #   limits:
 #     age: {dimension: duration, sense: at-most}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.safety.plan_reviewed
 
 import rego.v2

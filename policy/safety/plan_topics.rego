@@ -7,7 +7,7 @@
 #   stage: planned
 #   remedy: Add what is left out to the plan and go through it with the crew.
 #   limits:
-#     topics: {dimension: choice, sense: one-of}
+#     topics: {dimension: choice, sense: all-of}
 package policy.safety.plan_topics
 
 import rego.v2

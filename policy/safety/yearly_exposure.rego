@@ -9,7 +9,7 @@
 #   caution: Start the fan, or open the house, before long work inside.
 #   limits:
 #     maximum: {dimension: exposure, sense: at-most}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.safety.yearly_exposure
 
 import rego.v2

@@ -8,7 +8,7 @@
 #   remedy: Rake out the sealant, press in backer rod, and seal again.
 #   caution: Sealants and foams give off vapor; air the room and keep flames away.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 #     without: {dimension: length, sense: at-most}
 package policy.sealing.backer_rod
 

@@ -9,7 +9,7 @@
 #   caution: Grouting block raises dust and splashes; wear eye protection and gloves.
 #   limits:
 #     tops: {dimension: choice, sense: one-of}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.sealing.block_tops
 
 import data.policy.houses

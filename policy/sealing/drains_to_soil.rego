@@ -8,7 +8,7 @@
 #   remedy: Fit a deep trap or a one-way valve, or lead the drain to a trapped floor drain or a pump.
 #   caution: Plumbing and refrigeration work is for licensed people.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 #     treatments: {dimension: choice, sense: one-of}
 package policy.sealing.drains_to_soil
 

@@ -8,8 +8,8 @@
 #   remedy: Fit a trap that stays full or a drain insert that closes by itself.
 #   caution: Plumbing work is for licensed people.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
-#     not_for: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.sealing.floor_drains
 
 import data.policy.houses

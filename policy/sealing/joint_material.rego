@@ -8,7 +8,7 @@
 #   remedy: Clean the joint and seal it with urethane caulk.
 #   caution: Sealants and foams give off vapor; air the room and keep flames away.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 #     materials: {dimension: choice, sense: one-of}
 #     equals: {dimension: choice, sense: one-of}
 package policy.sealing.joint_material

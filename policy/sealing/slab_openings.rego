@@ -8,7 +8,7 @@
 #   remedy: Fill the hole to the full depth of the slab.
 #   caution: Sealants and foams give off vapor; air the room and keep flames away.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 #     materials: {dimension: choice, sense: one-of}
 #     equals: {dimension: choice, sense: one-of}
 package policy.sealing.slab_openings

@@ -9,7 +9,7 @@
 #   caution: Work on heating and cooling is for licensed people.
 #   limits:
 #     ducts: {dimension: choice, sense: one-of}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.sealing.soil_ducts
 
 import data.policy.houses

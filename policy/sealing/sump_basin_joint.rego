@@ -9,7 +9,7 @@
 #   caution: Sealants give off vapor; air the room.
 #   limits:
 #     classes: {dimension: choice, sense: one-of}
-#     not_for: {dimension: choice, sense: one-of}
+#     not_for: {dimension: choice, sense: not-for}
 package policy.sealing.sump_basin_joint
 
 import data.policy.houses

@@ -8,7 +8,7 @@
 #   remedy: Fit a trap with a deeper seal, or one that fills itself.
 #   caution: Plumbing work is for licensed people.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 #     minimum: {dimension: length, sense: at-least}
 package policy.sealing.trap_seal
 

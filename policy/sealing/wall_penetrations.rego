@@ -8,7 +8,7 @@
 #   remedy: Seal the other face too, from outside if need be.
 #   caution: Digging along a foundation needs shoring and a check for buried lines.
 #   limits:
-#     walls: {dimension: choice, sense: one-of}
+#     walls: {dimension: choice, sense: applies-to}
 package policy.sealing.wall_penetrations
 
 import data.policy.routes

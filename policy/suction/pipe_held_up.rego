@@ -7,7 +7,7 @@
 #   stage: roughed-in
 #   remedy: Clamp the pipe at the slab or lid so that its end stays clear of the bottom.
 #   limits:
-#     through: {dimension: choice, sense: one-of}
+#     through: {dimension: choice, sense: applies-to}
 package policy.suction.pipe_held_up
 
 import data.policy.points

@@ -9,7 +9,7 @@
 #   caution: Soil gas in the hole can be high in radon; air the room while it is open.
 #   limits:
 #     above: {dimension: volume, sense: more-than}
-#     through: {dimension: choice, sense: one-of}
+#     through: {dimension: choice, sense: applies-to}
 package policy.suction.pit
 
 import data.policy.points

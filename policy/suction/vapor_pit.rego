@@ -10,9 +10,9 @@
 #   limits:
 #     volume: {dimension: volume, sense: at-least}
 #     depth: {dimension: length, sense: at-least}
-#     through: {dimension: choice, sense: one-of}
-#     kinds: {dimension: choice, sense: one-of}
-#     contaminants: {dimension: choice, sense: one-of}
+#     through: {dimension: choice, sense: applies-to}
+#     kinds: {dimension: choice, sense: applies-to}
+#     contaminants: {dimension: choice, sense: applies-to}
 package policy.suction.vapor_pit
 
 import data.policy.points

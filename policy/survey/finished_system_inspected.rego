@@ -7,7 +7,7 @@
 #   stage: closeout
 #   remedy: Have a qualified person go over the system by the list, and put right what is found before it is handed over.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.survey.finished_system_inspected
 
 import rego.v2

@@ -7,7 +7,7 @@
 #   stage: planned
 #   remedy: Have a person with a mitigation credential go over the house.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.survey.qualified_person
 
 import rego.v2

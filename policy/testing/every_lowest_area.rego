@@ -7,7 +7,7 @@
 #   stage: closeout
 #   remedy: Test the room on or over each area at the same time.
 #   limits:
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.testing.every_lowest_area
 
 import data.policy.radon_tests

@@ -8,7 +8,7 @@
 #   remedy: Take the sample again after the waiting time.
 #   limits:
 #     lead: {dimension: duration, sense: at-least}
-#     contaminants: {dimension: choice, sense: one-of}
+#     contaminants: {dimension: choice, sense: applies-to}
 package policy.testing.vapor_waits
 
 import data.policy.radon_tests
