@@ -42,3 +42,8 @@ test_says_what_is_missing if {
 		["t", ["derived", "communication", 0, "coverage"]],
 	}
 }
+
+test_says_that_the_holes_are_missing if {
+	got := rule.missing with data.profile as profile with input as {"diagnostics": {"communication_tests": [{"id": "t"}]}}
+	got == {["t", ["diagnostics", "communication_tests", 0, "holes"]]}
+}
