@@ -5,6 +5,7 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
+	"errors"
 	"io"
 	"io/fs"
 	"strings"
@@ -59,12 +60,12 @@ func look(files fs.FS, path string) (head []byte, digest string, present bool) {
 	if err != nil {
 		return nil, "", false
 	}
-	defer file.Close()
+	defer func() { _ = file.Close() }() // only read from
 	if info, err := file.Stat(); err != nil || !info.Mode().IsRegular() {
 		return nil, "", false
 	}
 	r := bufio.NewReaderSize(file, headBytes)
-	if head, err = r.Peek(headBytes); err != nil && err != io.EOF {
+	if head, err = r.Peek(headBytes); err != nil && !errors.Is(err, io.EOF) {
 		return nil, "", false
 	}
 	head = bytes.Clone(head)

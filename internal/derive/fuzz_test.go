@@ -125,7 +125,7 @@ func FuzzDerive(f *testing.F) {
 
 // Every place of a full record with some of the odd values, in turn.
 func TestOneOddValueAnywhere(t *testing.T) {
-	const turns = 8
+	const turns = 16
 	input := load(t, "testdata/one.yaml")
 	for i, s := range spots(input, nil) {
 		kept := s.get()
@@ -145,7 +145,7 @@ func TestManyOddValues(t *testing.T) {
 	seed := uint64(20260317)
 	for _, name := range records {
 		input := load(t, name)
-		for range 60 {
+		for range 30 {
 			recipe := make([]byte, 4*(1+int(seed>>60)))
 			for i := range recipe {
 				seed = seed*6364136223846793005 + 1442695040888963407

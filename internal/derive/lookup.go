@@ -67,10 +67,10 @@ func (n node) text() string {
 
 func (n node) id() string { return n.get("id").text() }
 
-// is says whether a boolean is recorded and has the given value.
-func (n node) is(want bool) bool {
-	b, ok := n.value.(bool)
-	return ok && b == want
+// isTrue says whether a boolean is recorded and true.
+func (n node) isTrue() bool {
+	yes, ok := n.value.(bool)
+	return ok && yes
 }
 
 // said is a recorded boolean and what it rests on.

@@ -71,7 +71,7 @@ func (s *system) addGuard(end *segment) {
 	default:
 		end.fitBasis = join(end.fitBasis, refused("the loss of a guard of this kind is not known", s.discharge.get("guard").at()))
 	}
-	if rain := s.discharge.get("rain_cap"); rain.is(true) {
+	if rain := s.discharge.get("rain_cap"); rain.isTrue() {
 		end.fitBasis = join(end.fitBasis, refused("the loss of a rain cap is not known", rain.at()))
 	}
 }

@@ -184,7 +184,7 @@ func (d *deriver) power(s *system, e map[string]any) {
 	capacity := figure{volts.si * amps.si, "W", join(volts.basis, amps.basis)}
 	e["circuit_share_fan"] = d.exact(quantity.Ratio, quotient(watts, capacity), "power over rating times voltage")
 	other := wired.get("circuit_other_load").quantity().notBelow("a power")
-	if alone := wired.get("circuit_dedicated"); alone.is(true) && !wired.get("circuit_other_load").exists() {
+	if alone := wired.get("circuit_dedicated"); alone.isTrue() && !wired.get("circuit_other_load").exists() {
 		other = figure{0, "W", reading(alone.at())}
 	}
 	total := figure{watts.si + other.si, "W", join(watts.basis, other.basis)}

@@ -23,7 +23,7 @@ type test struct {
 
 func (d *deriver) readTests() {
 	for _, n := range d.record.get("measurements").get("tests").items() {
-		t := &test{node: n, phase: n.get("phase").text(), result: n.get("result").quantity().notBelow("a concentration"), blank: n.get("blank").is(true)}
+		t := &test{node: n, phase: n.get("phase").text(), result: n.get("result").quantity().notBelow("a concentration"), blank: n.get("blank").isTrue()}
 		t.tell()
 		d.all = append(d.all, t)
 	}
@@ -34,7 +34,7 @@ func (d *deriver) readTests() {
 func (t *test) tell() {
 	t.told.Value = t.result.si
 	below := t.get("below_detection")
-	t.told.BelowDetection = below.is(true)
+	t.told.BelowDetection = below.isTrue()
 	t.toldBasis = t.result.basis
 	if t.told.BelowDetection {
 		t.toldBasis = join(t.result.basis, reading(below.at()))
