@@ -86,14 +86,14 @@ test_no_openings_needed_with_a_fan if {
 test_says_what_is_missing if {
 	blank := {
 		"house": {"openings": [{"id": "win"}]},
-		"systems": [{"id": "s"}],
+		"systems": [{"id": "s"}, {"id": "u"}],
 		"derived": {"clearances": [{"id": "s/win", "at": "", "system": "s", "opening": "win"}]},
 	}
 	got := rule.missing with input as blank with data.profile as profile
 	got == {
-		["s", ["job", "jurisdiction", "state"]],
-		["s", ["house", "new_construction"]],
-		["s", ["systems", 0, "discharge"]],
+		["u", ["job", "jurisdiction", "state"]],
+		["u", ["house", "new_construction"]],
+		["u", ["systems", 1, "discharge"]],
 		["s/win", ["job", "jurisdiction", "state"]],
 		["s/win", ["house", "new_construction"]],
 		["s/win", ["systems", 0, "kind"]],

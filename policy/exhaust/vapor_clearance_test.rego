@@ -63,13 +63,13 @@ test_no_openings_needed_without_a_fan if {
 test_says_what_is_missing if {
 	blank := {
 		"house": {"openings": [{"id": "win"}]},
-		"systems": [{"id": "s"}],
+		"systems": [{"id": "s"}, {"id": "u"}],
 		"derived": {"clearances": [{"id": "s/win", "at": "", "system": "s", "opening": "win"}]},
 	}
 	got := rule.missing with input as blank with data.profile as profile
 	got == {
-		["s", ["job", "contaminant"]],
-		["s", ["systems", 0, "discharge"]],
+		["u", ["job", "contaminant"]],
+		["u", ["systems", 1, "discharge"]],
 		["s/win", ["job", "contaminant"]],
 		["s/win", ["systems", 0, "kind"]],
 		["s/win", ["systems", 0, "powered_by"]],
