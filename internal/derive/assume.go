@@ -22,7 +22,7 @@ const (
 
 var assumptionTable = []assumption{
 	{seaLevel, "0 m above the sea", "the altitude is not recorded"},
-	{soilGas, "12.5 °C, saturated with water vapour", "soil gas comes at 10 to 15 °C, near saturation: from memory"},
+	{soilGas, "12.5 °C, saturated with water vapor", "soil gas comes at 10 to 15 °C, near saturation: from memory"},
 	{smoothPlastic, "roughness 0.0015 mm", "drawn plastic pipe: from memory"},
 	{absBore, "the bore of PVC of the same schedule", "both are made to the outer diameters and walls of the schedule: common practice"},
 	{flushInlet, "loss coefficient 0.5", "a pipe end level with the roof of the pit: Crane TP-410"},
