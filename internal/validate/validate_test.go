@@ -85,7 +85,7 @@ func TestMessages(t *testing.T) {
 		{"unknown field among few", "x: 1 ft, y", "lon: 1 ft, x: 1 ft, y",
 			`19:16: house/openings/win-1/corner: found the unknown field "lon"; expected one of x, y and z`},
 		{"unknown field among many", "rain_cap: false", "colour: white",
-			`39:7: systems/sys-1/discharge: found the unknown field "colour"; expected one of above_highest_eave, adjoining_air_tested, angle_from_vertical, below_eave_reason, below_operable_window, clearances, distance_to_higher_wall, grade_level, guard, guard_opening, height_above_eave and 16 more`},
+			`39:7: systems/sys-1/discharge: found the unknown field "colour"; expected one of above_highest_eave, adjoining_air_tested, angle_from_vertical, below_eave_reason, below_operable_window, clearances, distance_to_higher_wall, grade_level, guard, guard_opening, height_above_eave and 17 more`},
 		{"unknown field at the top", "record: 1", "records: 1",
 			`1:1: record: found the unknown field "records"; did you mean "record"?`},
 		{"unknown field that disturbs a terminal", "storeys: 2", `"sto\e[2Jreys": 2`,

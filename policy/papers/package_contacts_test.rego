@@ -1,0 +1,17 @@
+package policy.papers.package_contacts_test
+
+import data.policy.lib
+import data.policy.papers.package_contacts as rule
+import rego.v2
+
+# EPA RMS 1994 18.3, from memory: the package for the client holds name, phone
+# and number of the contractor and the phone of the state radon office.
+verdict(job) := v if v := lib.verdict(rule, "closeout") with input as job
+
+record(said) := {"closeout": {"package": {"contacts": said}}}
+
+test_met if verdict(record(true)) == "met"
+
+test_deficient if verdict(record(false)) == "deficient"
+
+test_unrecorded if verdict({}) == "unrecorded"

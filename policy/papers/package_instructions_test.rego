@@ -1,0 +1,17 @@
+package policy.papers.package_instructions_test
+
+import data.policy.lib
+import data.policy.papers.package_instructions as rule
+import rego.v2
+
+# EPA RMS 1994 18.3, from memory: the package for the client holds operating and
+# maintenance instructions with the makers' papers.
+verdict(job) := v if v := lib.verdict(rule, "closeout") with input as job
+
+record(said) := {"closeout": {"package": {"operating_instructions": said}}}
+
+test_met if verdict(record(true)) == "met"
+
+test_deficient if verdict(record(false)) == "deficient"
+
+test_unrecorded if verdict({}) == "unrecorded"

@@ -1,0 +1,18 @@
+package policy.papers.proposal_scope_test
+
+import data.policy.lib
+import data.policy.papers.proposal_scope as rule
+import rego.v2
+
+# EPA RMS 1994 18.1: in writing, before work starts: scope and time of the work.
+# RMS-LB 2018 (12/20) 4.2.2, family text: the proposal gives a description of
+# the system.
+verdict(job) := v if v := lib.verdict(rule, "closeout") with input as job
+
+record(said) := {"closeout": {"proposal": {"scope_and_time": said}}}
+
+test_met if verdict(record(true)) == "met"
+
+test_deficient if verdict(record(false)) == "deficient"
+
+test_unrecorded if verdict({}) == "unrecorded"
