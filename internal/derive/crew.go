@@ -8,8 +8,10 @@ import (
 // crew is the exposure of each worker at this job.
 func (d *deriver) crew() []any {
 	out := []any{}
+	dates := d.record.get("job").get("dates")
+	work, completed := dates.get("work_started").day(), dates.get("completed").day()
 	for _, n := range d.record.get("job").get("crew").items() {
-		e := entry(n, 6)
+		e := entry(n, 10)
 		level, hours := n.get("exposure_level").quantity().notBelow("a concentration"), n.get("hours_on_site").quantity()
 		half := exposure(level, hours, 0.5)
 		half.basis = join(half.basis, assuming(equilibriumRatio))
@@ -18,6 +20,8 @@ func (d *deriver) crew() []any {
 		e["exposure"] = d.exact(quantity.Exposure, half, "level, equilibrium ratio 0.5, hours over 170 h")
 		e["exposure_unit_ratio"] = d.exact(quantity.Exposure, exposure(level, hours, 1), "level, equilibrium ratio 1, hours over 170 h: ANSI/AARST SGM-SF 2017 (12/20) 11.3")
 		e["past_year"] = d.exact(quantity.Exposure, figure{past.si + half.si, "WLM", join(past.basis, half.basis)}, "the worker's log and this job")
+		e["plan_age"] = d.span(n.get("plan_reviewed").day(), work, "d", "last review of the plan to start of work")
+		e["credential_margin"] = d.span(completed, n.get("credential_expires").day(), "d", "last day of work to last day of the credential")
 		out = append(out, e)
 	}
 	return out

@@ -35,6 +35,14 @@ func (d *deriver) duplicates() []any {
 		e := map[string]any{"id": ref.text() + "/" + t.id(), "at": string(t.at())}
 		out = append(out, e)
 		e["spacing"] = d.exact(quantity.Length, spacing, "as recorded")
+		for name, field := range map[string]string{"start_difference": "start", "end_difference": "end"} {
+			f := figure{unit: "h", basis: b}
+			if first != nil {
+				f = apart(t.get(field).quantity(), first.get(field).quantity())
+				f.unit, f.basis = "h", join(f.basis, b)
+			}
+			e[name] = d.exact(quantity.Duration, f, "either way")
+		}
 		var pair radon.Pair
 		unit := t.result.unit
 		if first != nil {

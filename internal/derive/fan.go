@@ -26,6 +26,11 @@ func (s *system) readCurve(d *deriver) {
 		b = lacking(list.at())
 	}
 	s.curveBasis = b
+	defer func() {
+		if s.shutOff.basis == nil {
+			s.shutOff.basis = s.curveBasis
+		}
+	}()
 	if !b.known() {
 		return
 	}

@@ -239,15 +239,20 @@ func (s *system) findPits() {
 	unit, shift, b := s.shown.unit, 0.0, join(s.stateBasis, s.shown.basis)
 	seg, tap, tapBasis := s.tapAt()
 	usable := s.verdict == "" || s.verdict == airflow.GaugeUsable || s.verdict == airflow.GaugeNoFlow || s.verdict == airflow.GaugeOpenPipe
-	if b = join(b, tapBasis); b.known() && usable {
+	b = join(b, tapBasis)
+	s.gaugeSays = b
+	if b.known() && !usable {
+		s.gaugeSays = s.shown.refuse(errors.New("no suction follows from a reading that is " + string(s.verdict)))
+	}
+	if b.known() && usable {
 		if s.state != nil {
 			shift = s.shown.si - s.suctionAt(seg, tap)
 		}
 	} else if given := s.fanPressure(s.used); given.known() && s.stateBasis.known() {
 		unit, b = given.unit, join(s.stateBasis, given.basis)
 		shift = given.si - s.state.FanStatic
-	} else if b.known() {
-		b = s.shown.refuse(errors.New("no suction follows from a reading that is " + string(s.verdict)))
+	} else {
+		b = s.gaugeSays
 	}
 	for i, p := range s.points {
 		p.pit = figure{unit: unit, basis: b}

@@ -13,9 +13,6 @@ import (
 func (s *system) readGauge(d *deriver) {
 	s.shown = s.lastReading()
 	shutOff, scale := s.shutOff, figure{basis: nothing}
-	if shutOff.basis == nil {
-		shutOff.basis = s.curveBasis
-	}
 	if ending := s.gauge.get("range"); ending.exists() {
 		scale = ending.quantity()
 	}
@@ -71,6 +68,39 @@ func (s *system) lastReading() figure {
 	}
 	f := last.get("value").quantity()
 	f.basis = join(f.basis, reading(last.get("fan_on").at()))
+	if when.known() {
+		f.basis = join(f.basis, when.basis)
+	}
+	return f
+}
+
+// firstReading is the first reading taken with the fan on: by time where it and
+// others have one, else by their order. An earlier one that does not say whether
+// the fan was on could be it.
+func (s *system) firstReading() figure {
+	list := s.gauge.get("readings")
+	var first node
+	var when figure
+	unsaid := nothing
+	for _, n := range list.items() {
+		on, b := n.get("fan_on").said()
+		if !b.known() && !first.exists() {
+			unsaid = join(unsaid, b)
+		}
+		if !on {
+			continue
+		}
+		at := n.get("at").quantity()
+		if first.exists() && !(at.known() && when.known() && at.si < when.si) {
+			continue
+		}
+		first, when = n, at
+	}
+	if !first.exists() {
+		return figure{basis: join(lacking(list.at()), unsaid)}
+	}
+	f := first.get("value").quantity()
+	f.basis = join(f.basis, first.get("fan_on").read(), unsaid)
 	if when.known() {
 		f.basis = join(f.basis, when.basis)
 	}

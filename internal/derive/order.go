@@ -1,6 +1,10 @@
 package derive
 
-import "math"
+import (
+	"math"
+
+	"github.com/slablint/slablint/internal/quantity"
+)
 
 // order is the time between events that must follow each other, on the calendar
 // of the place; below zero when they did not.
@@ -8,12 +12,18 @@ func (d *deriver) order() map[string]any {
 	dates := d.record.get("job").get("dates")
 	day := func(name string) figure { return dates.get(name).day() }
 	work, completed, handed := day("work_started"), day("completed"), day("handed_over")
+	sampled := d.record.get("measurements").get("vapor_first_sampled").quantity()
+	whole := difference(completed, work)
+	whole.si += secondsPerDay
+	whole.unit = "d"
 	return map[string]any{
-		"survey_before_work":         d.span(day("surveyed"), work, "d", "survey to start of work"),
-		"proposal_before_work":       d.span(day("proposal_given"), work, "d", "proposal to start of work"),
-		"work_before_completion":     d.span(work, completed, "d", "start of work to completion"),
-		"completion_before_handover": d.span(completed, handed, "d", "completion to handover"),
-		"fan_start_before_handover":  d.span(d.fanStartDay(), handed, "d", "day the last fan started to handover"),
+		"work_span":                     d.exact(quantity.Duration, whole, "first to last day of work, both counted"),
+		"fan_start_before_vapor_sample": d.span(d.fanStart(), sampled, "d", "start of the last fan to the first vapor sample"),
+		"survey_before_work":            d.span(day("surveyed"), work, "d", "survey to start of work"),
+		"proposal_before_work":          d.span(day("proposal_given"), work, "d", "proposal to start of work"),
+		"work_before_completion":        d.span(work, completed, "d", "start of work to completion"),
+		"completion_before_handover":    d.span(completed, handed, "d", "completion to handover"),
+		"fan_start_before_handover":     d.span(d.fanStartDay(), handed, "d", "day the last fan started to handover"),
 	}
 }
 

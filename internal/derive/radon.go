@@ -10,22 +10,29 @@ import (
 // A level is what the tests of one phase say of the house: its worst room.
 type level struct {
 	radon.Result
-	unit  string
-	found *basis // what the value rests on
-	told  *basis // what its uncertainty rests on besides
+	unit    string
+	found   *basis // what the value rests on
+	places  int    // how many there are, duplicates and blanks left out
+	counted *basis // what that rests on
+	told    *basis // what its uncertainty rests on besides
 }
 
 // worst finds the worst room of a phase. Every result counts: one that is not
 // recorded could be the worst. Only duplicates are averaged.
 func (d *deriver) worst(phase string) level {
-	w := level{Result: radon.Result{Value: math.Inf(-1)}, found: &basis{}, told: &basis{}}
+	w := level{Result: radon.Result{Value: math.Inf(-1)}, found: nothing, told: nothing, counted: nothing}
 	done := map[*test]bool{}
 	for _, t := range d.all {
 		stands, b := t.standsFor(phase)
 		w.found = join(w.found, b)
+		w.counted = join(w.counted, b)
+		if twin := t.get("duplicate_of"); stands && twin.exists() {
+			w.counted = join(w.counted, twin.read())
+		}
 		if !stands || done[t] {
 			continue
 		}
+		w.places++
 		w.found = join(w.found, t.result.basis, bounds(t))
 		group := d.group(t, done)
 		r, b := d.together(group)
@@ -39,10 +46,19 @@ func (d *deriver) worst(phase string) level {
 		}
 	}
 	if w.found.known() && math.IsInf(w.Value, -1) {
-		w.found = lacking("/measurements/tests")
+		w.found = d.noTest(phase)
 	}
 	w.told = join(w.found, w.told)
 	return w
+}
+
+// noTest is why nothing is known of a phase in which nothing was tested.
+func (d *deriver) noTest(phase string) *basis {
+	list := d.record.get("measurements").get("tests")
+	if len(d.all) == 0 {
+		return lacking(list.at())
+	}
+	return refused("no test of the phase "+phase+" is recorded", list.at())
 }
 
 // standsFor says whether a test is one of a phase, and what that rests on: a
@@ -135,6 +151,12 @@ func (d *deriver) radonValues() map[string]any {
 			method += ": at least, the result after is below detection"
 		}
 	}
+	area := d.house.get("floor_area_tested").quantity().notBelow("an area")
+	each := figure{area.si / float64(after.places), area.unit, join(area.basis, after.counted)}
+	if after.places == 0 && after.counted.known() {
+		each.basis = join(area.basis, d.noTest("after"))
+	}
+	out["area_per_place"] = d.exact(quantity.Area, each, "floor area tested over places with a test after")
 	out["reduction"] = d.exact(quantity.Percent, figure{r.Percent, "%", plain}, method)
 	out["reduction_uncertainty"] = d.model(quantity.Percent, figure{r.U, "%", told}, "standard uncertainty in percentage points, from those of the two results")
 	return out
@@ -154,7 +176,7 @@ func (d *deriver) retestDue() map[string]any {
 		last.si = math.Max(last.si, end.si)
 	}
 	if last.known() && math.IsInf(last.si, -1) {
-		last.basis = lacking("/measurements/tests")
+		last.basis = d.noTest("after")
 	}
 	if last.known() {
 		due, err := radon.RetestDue(last.si)

@@ -17,12 +17,15 @@ func (d *deriver) segmentValues() []any {
 			out = append(out, e)
 			e["system"] = s.id()
 			e["inner_diameter"] = d.exact(quantity.Length, figure{seg.bore.Hydraulic, seg.boreUnit, seg.boreBasis}, "measured, else by trade size and standard")
+			e["feeds"] = d.exact(quantity.Number, figure{float64(seg.feeds), "1", s.flowing}, "suction points whose air passes")
 			e["flow"] = d.value(quantity.Flow, seg.flow, "at the flow used", s.flowDigits(s.carriesAll(i)))
 			e["velocity"] = d.model(quantity.Velocity, seg.speed, "flow over bore")
 			e["reynolds"] = d.model(quantity.Number, figure{seg.state.Reynolds, "1", seg.stated}, "speed, bore, density and viscosity")
 			e["friction_factor"] = d.model(quantity.Number, figure{seg.state.Friction, "1", seg.rubbed}, "Churchill 1977, Darcy's factor")
 			e["loss"] = d.model(quantity.Pressure, figure{seg.state.Loss, s.pressureUnit(), seg.lost}, "Darcy and Weisbach, with the fittings")
 			d.slopes(seg, e)
+			lift := figure{traps[i].si * waterWeight, s.pressureUnit(), traps[i].basis}
+			e["trap_suction"] = d.exact(quantity.Pressure, lift, "water column as high as the trap is deep")
 			e["trap_depth"] = d.exact(quantity.Length, traps[i], "low point of the recorded lengths and rises, drained or not; 0 when there is none")
 		}
 	}
@@ -33,15 +36,23 @@ func (d *deriver) pointValues() []any {
 	out := []any{}
 	for _, s := range d.systems {
 		for _, p := range s.points {
-			e := entry(p.node, 6)
+			e := entry(p.node, 8)
 			e["system"] = s.id()
 			e["flow"] = d.value(quantity.Flow, p.flow, "share of the flow used", s.flowDigits(len(s.points) == 1))
+			told := p.get("suction").quantity()
+			fromGauge := figure{p.pit.si, p.pit.unit, s.gaugeSays}
+			e["suction_difference"] = d.model(quantity.Ratio, quotient(difference(told, fromGauge), fromGauge), "measured less from the gauge, over the latter")
+			e["shutoff_share"] = d.model(quantity.Ratio, quotient(told, s.shutOff), "measured in the pit over shut-off pressure")
 			e["pit_suction"] = d.model(quantity.Pressure, p.pit, "gauge or fan less the losses between")
 			out = append(out, e)
 		}
 	}
 	return out
 }
+
+// waterWeight is the conventional weight of water in Pa a metre: NIST SP 811
+// App. B.8, 1000 kg/m3 times 9.80665 m/s2.
+const waterWeight = 9806.65
 
 // leastSlope is 1/8 in per ft: ANSI/AARST SGM-SF 2017 (12/20) 6.2.2.
 const leastSlope = 1.0 / 96
@@ -65,18 +76,25 @@ func (d *deriver) slopes(seg *segment, e map[string]any) {
 		fall, fallMethod = figure{slope.si * seg.length.si, unit, join(b, slope.basis, seg.length.basis)}, "recorded slope times length"
 	}
 	e["fall"] = d.exact(quantity.Length, fall, fallMethod)
+	worked := seg.riseOverLength(b)
+	e["slope_disagreement"] = d.exact(quantity.Slope, apart(figure{slope.si, slope.unit, join(b, slope.basis)}, worked), "recorded slope against rise over length, either way")
 	if seg.get("slope").exists() {
 		e["slope"] = d.exact(quantity.Slope, figure{slope.si, slope.unit, join(b, slope.basis)}, "as recorded")
 		return
 	}
-	worked := figure{rise.si / seg.length.si, "mm/m", join(b, rise.basis, seg.length.basis)}
-	if isFeet(rise.unit) {
-		worked.unit = "in/ft"
-	}
-	if worked.known() && (seg.length.si == 0 || math.Abs(rise.si) > seg.length.si) {
-		worked.basis = rise.refuse(errors.New("a pipe does not rise by more than its length"))
-	}
 	e["slope"] = d.exact(quantity.Slope, worked, "rise over length")
+}
+
+// riseOverLength is the slope of a level run from its measures.
+func (seg *segment) riseOverLength(level *basis) figure {
+	f := figure{seg.rise.si / seg.length.si, "mm/m", join(level, seg.rise.basis, seg.length.basis)}
+	if isFeet(seg.rise.unit) {
+		f.unit = "in/ft"
+	}
+	if f.known() && (seg.length.si == 0 || math.Abs(seg.rise.si) > seg.length.si) {
+		f.basis = seg.rise.refuse(errors.New("a pipe does not rise by more than its length"))
+	}
+	return f
 }
 
 // traps is for each segment the depth of the low point that it ends in.

@@ -33,6 +33,7 @@ type system struct {
 	shutOff        figure // Pa
 	shown          figure // Pa, the last reading of the gauge
 	verdict        airflow.GaugeVerdict
+	gaugeSays      *basis  // of the suction in the pits as far as the gauge tells it
 	fromGauge      figure  // m3/s
 	operating      figure  // m3/s
 	operatingAt    float64 // Pa

@@ -45,8 +45,28 @@ func (d *deriver) sizes(s *system, e map[string]any) {
 	if s.flowing.known() && math.IsInf(main.si, 1) && main.known() {
 		main.basis = refused("the legs meet at the open end only", s.get("pipe").at())
 	}
+	e["largest_manifold_bore"] = d.exact(quantity.Length, s.largestManifold(), "largest trade size of the segments that carry the air of several suction points")
 	e["smallest_bore"] = d.exact(quantity.Length, all, "smallest trade size")
 	e["smallest_main_bore"] = d.exact(quantity.Length, main, "smallest trade size of the segments that carry all the air")
+}
+
+// largestManifold is the largest segment behind a junction.
+func (s *system) largestManifold() figure {
+	largest, shared := figure{si: math.Inf(-1), basis: s.flowing}, false
+	for _, seg := range s.segments {
+		if !s.flowing.known() || seg.feeds < 2 {
+			continue
+		}
+		shared = true
+		largest.basis = join(largest.basis, seg.nominal.basis)
+		if seg.nominal.si > largest.si {
+			largest.si, largest.unit = seg.nominal.si, seg.nominal.unit
+		}
+	}
+	if s.flowing.known() && !shared {
+		largest.basis = refused("no segment carries the air of several suction points", s.get("suction_points").at())
+	}
+	return largest
 }
 
 func smaller(least, f figure) figure {
@@ -88,9 +108,6 @@ func (d *deriver) areaTreated(s *system) figure {
 
 func (d *deriver) fanValues(s *system, e map[string]any) {
 	shutOff := s.shutOff
-	if shutOff.basis == nil {
-		shutOff.basis = s.curveBasis
-	}
 	pressure := figure{s.operatingAt, s.curveUnits[1], s.operating.basis}
 	e["shutoff_pressure"] = d.model(quantity.Pressure, shutOff, "first point of the fan's curve, by the density of the gas")
 	e["operating_flow"] = d.model(quantity.Flow, s.operating, "where the fan's curve meets pipe and ground")
@@ -105,6 +122,7 @@ func (d *deriver) fanValues(s *system, e map[string]any) {
 	}
 	e["gauge_share"] = d.model(quantity.Ratio, quotient(s.shown, shutOff), "reading over shut-off pressure")
 	mark := s.gauge.get("start_mark").quantity()
+	e["start_mark_difference"] = d.exact(quantity.Pressure, apart(mark, s.firstReading()), "start mark against the first reading with the fan on, either way")
 	e["gauge_change"] = d.exact(quantity.Ratio, quotient(difference(s.shown, mark), mark), "last reading less start mark, over the mark")
 	if points := s.fanCurve(); points != nil {
 		e["fan_curve"] = points
@@ -206,6 +224,8 @@ func (d *deriver) waterAndTime(s *system, e map[string]any) {
 		water.si = airflow.CondensateBound(s.used.si, soilTemperature, winter.si, d.site.si)
 	}
 	e["condensate"] = d.model(quantity.MassPerDay, water, "all water that the gas holds more in the ground than at the outlet in design weather; most leaves as vapor")
+	supply, exhaust := s.get("ventilation").get("supply_flow").quantity().notBelow("a flow"), s.get("ventilation").get("exhaust_flow").quantity().notBelow("a flow")
+	e["ventilation_imbalance"] = d.exact(quantity.Ratio, quotient(difference(supply, exhaust), exhaust), "supply less exhaust, over exhaust")
 	since, until := s.get("temporary_since"), s.get("replaced_on")
 	if s.get("permanence").text() == "temporary" || since.exists() || until.exists() {
 		e["temporary_days"] = d.span(since.day(), until.day(), "d", "start to replacement")

@@ -86,9 +86,10 @@ const roundedMethod = "rounded half up as ANSI/AARST MAH 2019 8.5.2 has it"
 func (d *deriver) testValues() []any {
 	fan := d.fanStart()
 	completed := d.record.get("job").get("dates").get("completed").day()
+	occupied := d.house.get("occupied_since").day()
 	out := make([]any, len(d.all))
 	for i, t := range d.all {
-		e := entry(t.node, 16)
+		e := entry(t.node, 20)
 		out[i] = e
 		if t.phase != "" {
 			e["phase"] = t.phase
@@ -100,6 +101,9 @@ func (d *deriver) testValues() []any {
 		e["closed_lead"] = d.span(closed, start, "h", "closing of the house to start of the test")
 		e["valid_hours"] = d.exact(quantity.Duration, t.validHours(fan), "whole hours that count, from 24 h after the fan and 12 h after closing: ANSI/AARST MAH 2019 7.3.2, 8.5.3")
 		e["lead_out"] = d.span(start, from, "h", "start to the first hour reported")
+		e["tail_left_out"] = d.span(t.get("reported_to").quantity(), end, "h", "end of the last hour reported to the end")
+		e["calibration_left"] = d.span(t.get("end").day(), t.get("calibration_expires").day(), "d", "day of the end to last day of the calibration")
+		e["days_after_occupancy"] = d.span(occupied, t.get("start").day(), "d", "days on the calendar of the place")
 		e["days_after_completion"] = d.span(completed, t.get("start").day(), "d", "days on the calendar of the place")
 		e["days_to_report"] = d.span(t.get("picked_up").day(), t.get("report_delivered").day(), "d", "pick-up to report")
 		method := "as recorded"
