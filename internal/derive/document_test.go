@@ -1,6 +1,7 @@
 package derive_test
 
 import (
+	"encoding/json"
 	"flag"
 	"os"
 	"path/filepath"
@@ -13,6 +14,7 @@ import (
 	"github.com/slablint/slablint/internal/derive"
 	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/record"
+	"github.com/slablint/slablint/schema"
 )
 
 var update = flag.Bool("update", false, "rewrite the expected documents")
@@ -158,6 +160,50 @@ func TestValuesSayWhatTheyAre(t *testing.T) {
 		})
 		if diff := cmp.Diff(used, listed); diff != "" {
 			t.Errorf("%s: assumptions (-used +listed):\n%s", name, diff)
+		}
+	}
+}
+
+// Every field that the schema of derived values promises is worked out for some
+// record: a line added there needs its code here.
+func TestEveryFieldOfTheSchemaIsThere(t *testing.T) {
+	var promised map[string]any
+	if err := json.Unmarshal(schema.Derived(), &promised); err != nil {
+		t.Fatal(err)
+	}
+	seen := map[string]bool{}
+	for _, name := range records {
+		collect(derive.Derive(load(t, name), os.DirFS(filepath.Dir(name))), "", seen)
+	}
+	fields(promised, "", func(at string) {
+		if !seen[at] {
+			t.Errorf("%s is in no document", at)
+		}
+	})
+}
+
+// fields names every property of a schema, lists left out of the names.
+func fields(node map[string]any, at string, each func(string)) {
+	if items, ok := node["items"].(map[string]any); ok {
+		fields(items, at, each)
+	}
+	properties, _ := node["properties"].(map[string]any)
+	for name, p := range properties {
+		each(at + "/" + name)
+		fields(p.(map[string]any), at+"/"+name, each)
+	}
+}
+
+func collect(doc any, at string, seen map[string]bool) {
+	switch d := doc.(type) {
+	case map[string]any:
+		for key, inner := range d {
+			seen[at+"/"+key] = true
+			collect(inner, at+"/"+key, seen)
+		}
+	case []any:
+		for _, inner := range d {
+			collect(inner, at, seen)
 		}
 	}
 }
