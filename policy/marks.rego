@@ -75,3 +75,39 @@ unsaid contains gap if {
 	some [id, _] in unlisted
 	id == gap[0]
 }
+
+# Labels fixed to pipe: a system label there names the pipe as well.
+on_pipe contains l.id if {
+	some s in input.systems
+	some l in s.labels
+	l.kind == "pipe"
+}
+
+on_pipe contains l.id if {
+	some s in input.systems
+	some l in s.labels
+	l.kind == "system"
+	l.place == "pipe"
+}
+
+# The levels on which the pipe of a system is labelled.
+levels contains [s.id, lower(l.level)] if {
+	some s in input.systems
+	some l in s.labels
+	l.id in on_pipe
+}
+
+# Systems with a label that may be on pipe of any level.
+anywhere contains s.id if {
+	some s in input.systems
+	some l in s.labels
+	l.id in on_pipe
+	not is_string(l.level)
+}
+
+anywhere contains s.id if {
+	some s in input.systems
+	some l in s.labels
+	l.kind == "system"
+	not is_string(l.place)
+}

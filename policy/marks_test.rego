@@ -47,3 +47,28 @@ test_unsaid if {
 	]}
 	got == {["a", ["systems", 0, "powered_by"]], ["t", ["systems", 1, "kind"]]}
 }
+
+pipe_labels := {"systems": [
+	{"id": "s", "labels": [
+		{"id": "a", "kind": "pipe", "level": "Basement"},
+		{"id": "b", "kind": "system", "place": "pipe", "level": "attic"},
+		{"id": "c", "kind": "system", "place": "service-panel", "level": "garage"},
+	]},
+	{"id": "t", "labels": [{"id": "d", "kind": "pipe"}]},
+	{"id": "u", "labels": [{"id": "e", "kind": "system"}]},
+]}
+
+test_on_pipe if {
+	got := marks.on_pipe with input as pipe_labels
+	got == {"a", "b", "d"}
+}
+
+test_levels if {
+	got := marks.levels with input as pipe_labels
+	got == {["s", "basement"], ["s", "attic"]}
+}
+
+test_anywhere if {
+	got := marks.anywhere with input as pipe_labels
+	got == {"t", "u"}
+}

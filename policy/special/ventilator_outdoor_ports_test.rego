@@ -1,0 +1,41 @@
+package policy.special.ventilator_outdoor_ports_test
+
+import data.policy.lib
+import data.policy.special.ventilator_outdoor_ports as rule
+import rego.v2
+
+# EPA RMS 1994 14.8.4 (from memory): 10 ft or more, clear of snow and leaves.
+profile := {"special": {"ventilator_outdoor_ports": {"kinds": {"any_of": ["heat-recovery-ventilation"]}, "minimum": {"si": 3.048}}}}
+
+made(parts) := {"systems": [object.union({"id": "s", "kind": "heat-recovery-ventilation"}, parts)]}
+
+full := {"ventilation": {"outdoor_ports_clear": true, "outdoor_port_distance": {"si": 3.048}}}
+
+verdict(job) := v if v := lib.verdict(rule, "s") with input as job with data.profile as profile
+
+test_met_at_exactly_the_limit if verdict(made(full)) == "met"
+
+test_deficient_outdoor_ports_clear if verdict(made(object.union(full, {"ventilation": {"outdoor_ports_clear": false}}))) == "deficient"
+
+test_deficient_minimum if verdict(made(object.union(full, {"ventilation": {"outdoor_port_distance": {"si": 3}}}))) == "deficient"
+
+test_unrecorded_outdoor_ports_clear if verdict(made(json.remove(full, ["ventilation/outdoor_ports_clear"]))) == "unrecorded"
+
+test_unrecorded_outdoor_port_distance if verdict(made(json.remove(full, ["ventilation/outdoor_port_distance"]))) == "unrecorded"
+
+test_unrecorded_kind if verdict({"systems": [object.union({"id": "s"}, full)]}) == "unrecorded"
+
+test_not_applicable_to_other_systems if verdict({"systems": [{"id": "s", "kind": "baseboard-channel"}]}) == "not-applicable"
+
+test_unrecorded_without_systems if {
+	"unrecorded" == lib.verdict(rule, "systems") with input as {} with data.profile as profile
+}
+
+test_says_what_is_missing if {
+	got := rule.missing with input as {"systems": [{"id": "s"}]} with data.profile as profile
+	got == {
+		["s", ["systems", 0, "kind"]],
+		["s", ["systems", 0, "ventilation", "outdoor_ports_clear"]],
+		["s", ["systems", 0, "ventilation", "outdoor_port_distance"]],
+	}
+}
