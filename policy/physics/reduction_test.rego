@@ -1,0 +1,24 @@
+package policy.physics.reduction_test
+
+import data.policy.lib
+import data.policy.physics.reduction as rule
+import rego.v2
+
+# common practice
+profile := {"physics": {"reduction": {"least": {"si": 0}, "below": {"si": 100}}}}
+
+verdict(job) := v if v := lib.verdict(rule, "measurements") with input as job with data.profile as profile
+
+record(reduction) := {"measurements": {"tests": []}, "derived": {"radon": {"reduction": reduction}}}
+
+test_met if verdict(record({"si": 92.7})) == "met"
+
+test_met_when_nothing_changed if verdict(record({"si": 0})) == "met"
+
+test_deficient_when_it_rose if verdict(record({"si": -3})) == "deficient"
+
+test_deficient_when_nothing_is_left if verdict(record({"si": 100})) == "deficient"
+
+test_undetermined_without_both if verdict(record({})) == "undetermined"
+
+test_unrecorded if verdict({}) == "unrecorded"
