@@ -8,7 +8,7 @@
 #   remedy: Take a photo of the sealed opening before it is covered, and name it in the record.
 #   limits:
 #     kinds: {dimension: choice, sense: one-of}
-#     untouched: {dimension: choice, sense: one-of}
+#     untouched: {dimension: choice, sense: not-for}
 package policy.evidence.sealed_openings
 
 import rego.v2

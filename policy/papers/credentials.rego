@@ -7,7 +7,7 @@
 #   stage: planned
 #   remedy: Record the credential number of each person who leads, designs, wires or tests, or have it done by someone who has one.
 #   limits:
-#     roles: {dimension: choice, sense: one-of}
+#     roles: {dimension: choice, sense: applies-to}
 #     no_credential: {dimension: choice, sense: none-of}
 package policy.papers.credentials
 

@@ -7,7 +7,7 @@
 #   stage: closeout
 #   remedy: Renew the credential, and have the work looked over by someone whose credential was valid.
 #   limits:
-#     roles: {dimension: choice, sense: one-of}
+#     roles: {dimension: choice, sense: applies-to}
 #     least: {dimension: duration, sense: at-least}
 package policy.papers.credentials_valid
 

@@ -7,7 +7,7 @@
 #   stage: closeout
 #   remedy: Add what is left out to the file of the job.
 #   limits:
-#     contents: {dimension: choice, sense: one-of}
+#     contents: {dimension: choice, sense: all-of}
 package policy.papers.job_file
 
 import rego.v2

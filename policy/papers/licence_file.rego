@@ -7,7 +7,7 @@
 #   stage: closeout
 #   remedy: Add what is left out to the office's records.
 #   limits:
-#     contents: {dimension: choice, sense: one-of}
+#     contents: {dimension: choice, sense: all-of}
 package policy.papers.licence_file
 
 import rego.v2

@@ -7,7 +7,7 @@
 #   stage: closeout
 #   remedy: Add the notice to neighbors to the papers and hand it out.
 #   limits:
-#     shared: {dimension: choice, sense: one-of}
+#     shared: {dimension: choice, sense: applies-to}
 package policy.papers.neighbor_notice
 
 import rego.v2

@@ -9,13 +9,13 @@
 #   caution: Drilling concrete raises silica dust; use a shroud with dust collector or water.
 #   limits:
 #     reach: {dimension: ratio, sense: at-least}
-#     open_fills: {dimension: choice, sense: one-of}
+#     open_fills: {dimension: choice, sense: applies-to}
 #     open_area: {dimension: area, sense: at-most}
-#     poor_fills: {dimension: choice, sense: one-of}
+#     poor_fills: {dimension: choice, sense: applies-to}
 #     poor_area: {dimension: area, sense: at-most}
-#     tight_fills: {dimension: choice, sense: one-of}
+#     tight_fills: {dimension: choice, sense: applies-to}
 #     tight_area: {dimension: area, sense: at-most}
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.physics.area_per_suction_point
 
 import data.policy.slabs
@@ -25,7 +25,7 @@ limits := data.profile.physics.area_per_suction_point
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "suction_points"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "area_per_suction_point"]] if some i, s in input.systems
 
 exempt contains [s.id, "systems of this kind are sized in another way"] if {
 	some s in input.systems

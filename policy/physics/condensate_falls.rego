@@ -18,7 +18,7 @@ limits := data.profile.physics.condensate_falls
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "pipe"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "highest_velocity"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in systems.without_fan
 

@@ -7,7 +7,7 @@
 #   stage: roughed-in
 #   remedy: Use pipe as wide as the inlet of the fan, or a fan made for less air.
 #   limits:
-#     classes: {dimension: choice, sense: one-of}
+#     classes: {dimension: choice, sense: applies-to}
 package policy.physics.fan_inlet
 
 import data.policy.systems
@@ -17,7 +17,7 @@ limits := data.profile.physics.fan_inlet
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "fan", "inlet_size"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "smallest_main_bore"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in systems.without_fan
 

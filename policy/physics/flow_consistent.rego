@@ -14,7 +14,7 @@ import rego.v2
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "commissioning", "measured_flow"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "flow_difference"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in readings.aside
 

@@ -18,7 +18,7 @@ limits := data.profile.physics.gauge_above_natural_draft
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "gauge", "readings"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "gauge_reading"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in readings.aside
 

@@ -19,7 +19,7 @@ limits := data.profile.physics.gauge_not_blocked
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "gauge", "readings"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "gauge_share"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in readings.aside
 

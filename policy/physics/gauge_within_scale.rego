@@ -13,7 +13,7 @@ import rego.v2
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "gauge", "range"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "gauge_reading"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in readings.aside
 

@@ -9,9 +9,9 @@
 #   limits:
 #     area: {dimension: area, sense: at-most}
 #     size: {dimension: length, sense: at-least}
-#     fills: {dimension: choice, sense: one-of}
+#     fills: {dimension: choice, sense: applies-to}
 #     classes: {dimension: choice, sense: one-of}
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.physics.large_footprint
 
 import data.policy.slabs
@@ -22,7 +22,7 @@ limits := data.profile.physics.large_footprint
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "fan", "class"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "area_treated"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in systems.without_fan
 

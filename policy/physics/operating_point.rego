@@ -14,7 +14,7 @@ import rego.v2
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "fan", "curve"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "operating_state"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in systems.without_fan
 

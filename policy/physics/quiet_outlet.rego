@@ -18,7 +18,7 @@ limits := data.profile.physics.quiet_outlet
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "pipe"]] if some i, s in input.systems
+subjects contains [s.id, ["systems", i, "discharge"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in systems.without_fan
 

@@ -18,7 +18,7 @@ limits := data.profile.physics.suction_left
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "gauge", "readings"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "suction_available"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in readings.aside
 

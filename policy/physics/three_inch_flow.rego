@@ -19,7 +19,7 @@ limits := data.profile.physics.three_inch_flow
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "pipe"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "smallest_main_bore"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in systems.without_fan
 

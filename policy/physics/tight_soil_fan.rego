@@ -8,9 +8,9 @@
 #   remedy: Use a fan made for tight soil, or show with the system's own fan that suction reaches across the slab.
 #   limits:
 #     minimum: {dimension: pressure, sense: at-least}
-#     fills: {dimension: choice, sense: one-of}
+#     fills: {dimension: choice, sense: applies-to}
 #     reach: {dimension: ratio, sense: at-least}
-#     kinds: {dimension: choice, sense: one-of}
+#     kinds: {dimension: choice, sense: applies-to}
 package policy.physics.tight_soil_fan
 
 import data.policy.airways
@@ -22,7 +22,7 @@ limits := data.profile.physics.tight_soil_fan
 
 subjects contains ["systems", ["systems"]] if not is_array(input.systems)
 
-subjects contains [s.id, ["systems", i, "fan", "curve"]] if some i, s in input.systems
+subjects contains [s.id, ["derived", "systems", i, "shutoff_pressure"]] if some i, s in input.systems
 
 exempt contains outcome if some outcome in systems.without_fan
 

@@ -7,7 +7,7 @@
 #   stage: roughed-in
 #   remedy: Take out the low point or drain it.
 #   limits:
-#     drained: {dimension: choice, sense: one-of}
+#     drained: {dimension: choice, sense: not-for}
 package policy.physics.trap_clears
 
 import data.policy.airways
