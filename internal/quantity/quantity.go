@@ -133,13 +133,21 @@ func (q Quantity) Value() string {
 
 // SI is the number in the SI unit of the dimension (see SIUnit) as a decimal
 // without an exponent: exact where 15 significant digits suffice, else rounded
-// half to even to as many. Equal quantities give equal text, in whatever units
-// they were written, and a larger one never gives a smaller number.
+// to 12 like a computed value, so that a slope worked out from rise and run
+// meets the same slope written down. Equal quantities give equal text, in
+// whatever units they were written.
 func (q Quantity) SI() string {
 	if q.unit == nil {
 		return ""
 	}
-	text, _ := significant(q.si)
+	text, exact := significant(q.si)
+	if exact {
+		return text
+	}
+	f, _ := q.si.Float64()
+	if short, err := exactly(f); err == nil {
+		text, _ = significant(short)
+	}
 	return text
 }
 

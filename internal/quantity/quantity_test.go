@@ -73,15 +73,14 @@ func TestSIText(t *testing.T) {
 		{"1e-9", "0.000000001"},
 		{"123456789.012345", "123456789.012345"},
 		{"1.00000000000000", "1"},
-		{"1.000000000000005", "1"},                // half to even
-		{"1.000000000000015", "1.00000000000002"}, // half to even
-		{"1.0000000000000050000001", "1.00000000000001"},
-		{"-1.000000000000015", "-1.00000000000002"},
+		{"1.00000000000005", "1.00000000000005"}, // 15 digits suffice
+		{"1.0000000000000050000001", "1"},        // they do not: 12, like a computed value
+		{"-1.0000000000015001", "-1"},
 		{"9.999999999999999", "10"},
 		{"0.0999999999999999999", "0.1"},
 		{"999999999999999.5", "1000000000000000"},
-		{"1/3", "0.333333333333333"},
-		{"2/3", "0.666666666666667"},
+		{"1/3", "0.333333333333"},
+		{"2/3", "0.666666666667"},
 	} {
 		q, err := New(Length, c.metres, "m")
 		if err != nil {
@@ -207,10 +206,24 @@ func checkOrder(t *testing.T, a, b Quantity) {
 	if x, y := a.Float(), b.Float(); order > 0 && x < y || order < 0 && x > y || order == 0 && x != y {
 		t.Fatalf("%s against %s is %d, but as float64 %v and %v", a, b, order, x, y)
 	}
-	// The text holds what a float64 holds, to its last digit but one.
+	// The text holds the quantity to the digits that count in a computed value.
 	parsed, err := strconv.ParseFloat(a.SI(), 64)
-	if err != nil || math.Abs(parsed-a.Float()) > 1e-14*math.Abs(parsed) {
+	if err != nil || math.Abs(parsed-a.Float()) > 1e-11*math.Abs(parsed) {
 		t.Fatalf("%s: text %s, float64 %v, %v", a, a.SI(), a.Float(), err)
+	}
+}
+
+// A slope worked out from rise and run meets the same slope written down, also
+// where its decimals do not end.
+func TestComputedMeetsWritten(t *testing.T) {
+	for _, c := range []struct {
+		text     string
+		computed float64
+	}{{"1/8 in per ft", 1.5 / 144}, {"1/4 in per ft", 3.0 / 144}, {"1/3 in per ft", 1.0 / 36}} {
+		q, err := FromSI(Slope, c.computed, "in/ft")
+		if err != nil || q.SI() != parse(t, Slope, c.text).SI() {
+			t.Errorf("%s is %s, computed it is %s (%v)", c.text, parse(t, Slope, c.text).SI(), q.SI(), err)
+		}
 	}
 }
 

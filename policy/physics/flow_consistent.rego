@@ -42,6 +42,12 @@ deficient contains [d.id, ["derived", "systems", i, "flow_difference"]] if {
 	d.flow_agreement == "look-again"
 }
 
+undetermined contains [d.id, ["derived", "systems", i, "flow_difference"], "no flow follows from the reading, the fan curve and the pipe as recorded"] if {
+	some i, d in input.derived.systems
+	d.id in compared
+	not is_string(d.flow_agreement)
+}
+
 missing contains gap if some gap in readings.unplaced
 
 missing contains gap if some gap in airways.untold

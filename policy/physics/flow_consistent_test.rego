@@ -24,6 +24,8 @@ test_met if verdict(record({}, {"flow_agreement": "consistent"})) == "met"
 
 test_deficient if verdict(record({}, {"flow_agreement": "look-again"})) == "deficient"
 
+test_undetermined_when_no_flow_follows if verdict(record({}, {})) == "undetermined"
+
 test_not_applicable_when_inconsistent if verdict(record({}, {"flow_agreement": "inconsistent"})) == "not-applicable"
 
 test_unrecorded_without_a_measured_flow if verdict(record({"commissioning": {"measured_flow": {"si": null}}}, {"flow_agreement": "consistent"})) == "unrecorded"

@@ -42,6 +42,13 @@ undetermined contains [d.id, ["derived", "systems", i, "pipe_loss_share"], airwa
 	d.pipe_loss_share.si <= limits.maximum.si
 }
 
+undetermined contains [d.id, ["derived", "systems", i, "pipe_loss_share"], "it does not follow from flow, fan curve and pipe as recorded"] if {
+	some i, d in input.derived.systems
+	d.id in systems.with_fan
+	d.id in airways.proven
+	not is_number(d.pipe_loss_share.si)
+}
+
 missing contains gap if some gap in systems.unsaid
 
 missing contains [d.id, ["derived", "systems", i, "pipe_loss_share"]] if {

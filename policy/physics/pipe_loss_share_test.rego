@@ -29,7 +29,9 @@ test_deficient if verdict(record({"pipe_loss_share": {"si": 0.51}})) == "deficie
 
 test_undetermined_by_a_computed_flow if verdict(unmeasured({"pipe_loss_share": {"si": 0.2}})) == "undetermined"
 
-test_unrecorded if verdict(record({"pipe_loss_share": {}})) == "unrecorded"
+test_undetermined_when_it_does_not_follow if verdict(record({"pipe_loss_share": {}})) == "undetermined"
+
+test_unrecorded if verdict(unmeasured({})) == "unrecorded"
 
 test_not_applicable_without_a_fan if verdict({"systems": [{"id": "s", "kind": "sub-slab", "powered_by": "passive"}]}) == "not-applicable"
 
