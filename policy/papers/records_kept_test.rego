@@ -17,7 +17,7 @@ test_met_at_exactly_three_years if verdict(record(3), 3) == "met"
 
 test_deficient_at_two_years if verdict(record(2), 3) == "deficient"
 
-# Conflict 18 of the sources: 3 years pass EPA and fail Illinois.
+# The same 3 years pass EPA and fail Illinois.
 test_three_years_fail_in_illinois if verdict(record(3), 5) == "deficient"
 
 test_five_years_pass_in_illinois if verdict(record(5), 5) == "met"

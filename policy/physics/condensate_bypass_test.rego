@@ -22,7 +22,7 @@ test_met_with_a_bypass if verdict(record(true, {"si": 0.0001})) == "met"
 
 test_met_at_the_limit_without if verdict(record(false, {"si": 0.0000231481481481})) == "met"
 
-# Check J04: 60 cfm of soil gas from 5 to -5 degrees, up to 9 kg a day.
+# 60 cfm of soil gas from 5 to -5 degrees, up to 9 kg a day.
 test_deficient if verdict(record(false, {"si": 0.000104745})) == "deficient"
 
 test_undetermined_without_the_altitude if {

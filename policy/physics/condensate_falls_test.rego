@@ -5,7 +5,7 @@ import data.policy.physics.condensate_falls as rule
 import rego.v2
 
 # ANSI/AARST SGM-SF 2017 (12/20) 6.3.8: less than 2,000 fpm, so that condensed water
-# is not drawn upward. Check S09: 102.7 cfm in a true 3-in Schedule 40 bore.
+# is not drawn upward. 102.7 cfm in a true 3-in Schedule 40 bore.
 profile := {"physics": {"condensate_falls": {"below": {"si": 10.16}}}}
 
 verdict(job) := v if v := lib.verdict(rule, "s") with input as job with data.profile as profile

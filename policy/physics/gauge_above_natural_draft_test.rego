@@ -25,7 +25,7 @@ test_met if verdict(record({})) == "met"
 
 test_met_at_the_limit if verdict(record({"gauge_reading": {"si": 7.4726727}})) == "met"
 
-# Check O13: 0.01 inH2O with the fan on.
+# 0.01 inH2O with the fan on.
 test_deficient if verdict(record({"gauge_reading": {"si": 2.49}})) == "deficient"
 
 test_not_applicable_below_zero if verdict(record({"gauge_reading": {"si": -1}})) == "not-applicable"

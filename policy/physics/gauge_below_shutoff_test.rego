@@ -24,7 +24,7 @@ test_met if verdict(record({"gauge_share": {"si": 0.5}})) == "met"
 
 test_met_at_the_limit if verdict(record({"gauge_share": {"si": 1.05}})) == "met"
 
-# Check O12: 1.75 inH2O on a fan that shuts off at 1.6 inH2O.
+# 1.75 inH2O on a fan that shuts off at 1.6 inH2O.
 test_deficient if verdict(record({"gauge_share": {"si": 1.09375}})) == "deficient"
 
 test_undetermined_without_a_curve if verdict(record({"gauge_share": {"undetermined": ["/systems/0/fan/curve"]}})) == "undetermined"

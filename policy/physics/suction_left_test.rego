@@ -22,7 +22,7 @@ record(changes, values) := {
 	"derived": {"systems": [object.union({"id": "s", "at": "/systems/0", "gauge_reading": {"si": 200}}, values)]},
 }
 
-# Check O08: 1.2 inH2O at 60 cfm through 8 ft of 3-in pipe leaves 1.01 inH2O.
+# 1.2 inH2O at 60 cfm through 8 ft of 3-in pipe leaves 1.01 inH2O.
 test_met if verdict(record({}, {"suction_available": {"si": 251.6}})) == "met"
 
 test_deficient_at_zero if verdict(record({}, {"suction_available": {"si": 0}})) == "deficient"

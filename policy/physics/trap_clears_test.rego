@@ -4,7 +4,7 @@ import data.policy.lib
 import data.policy.physics.trap_clears as rule
 import rego.v2
 
-# common practice. Check J05: 1.2 inH2O lifts a seal of 1.2 in and no more.
+# common practice. 1.2 inH2O lifts a seal of 1.2 in and no more.
 profile := {"physics": {"trap_clears": {"drained": {"any_of": ["other-drain"]}}}}
 
 verdict(job) := v if v := lib.verdict(rule, "s") with input as job with data.profile as profile
