@@ -12,36 +12,75 @@ import (
 	"github.com/slablint/slablint/internal/rulebook"
 )
 
-// The requirements whose limits the drawings show.
+// The requirements whose limits and verdicts the drawings show.
 const (
 	clearance = "exhaust.clearance_to_openings"
 	neighbors = "exhaust.clearance_to_neighbors"
-	result    = "testing.result_below_action_level"
+	steady    = "gauge.steady"
 )
 
-// illustrate adds drawings and photos to a job, for formats that show them.
+// radonLevels are the limits that the radon chart marks, with their names.
+var radonLevels = []struct{ requirement, limit, name string }{
+	{"testing.below_action_level", "level", "action level"},
+	{"testing.within_guideline", "level", "guideline"},
+	{"testing.world_reference_level", "level", "reference level"},
+	{"testing.worth_lowering", "consider", "worth lowering from"},
+}
+
+// illustrate adds drawings, readings and photos to a job, for formats that show
+// them.
 func illustrate(job *finding.Job, done pipeline.Done) {
 	terms := drawing.Terms{
 		Clearance: limitSI(done.Selection, clearance, "minimum"),
 		Waiver:    limitSI(done.Selection, clearance, "waiver_drop"),
-		TooClose:  map[string]bool{},
+		GaugeFall: limitSI(done.Selection, steady, "fall"),
+		GaugeRise: limitSI(done.Selection, steady, "rise"),
+		Standings: standings(job.Findings),
 	}
-	for _, f := range job.Findings {
-		if (f.Requirement == clearance || f.Requirement == neighbors) && f.Verdict == finding.Deficient {
-			terms.TooClose[f.Subject] = true
-		}
+	if row, asked := done.Selection.Row(clearance); asked {
+		terms.ClearanceText = row.Limits["minimum"].Text
 	}
-	if row, asked := done.Selection.Row(result); asked {
-		for _, name := range sortedKeys(row.Limits) {
-			if si := limitSI(done.Selection, result, name); si > 0 {
-				terms.Levels = append(terms.Levels, drawing.Level{Name: row.Profile, Concentration: si, Text: row.Limits[name].Text})
+	for _, l := range radonLevels {
+		if row, asked := done.Selection.Row(l.requirement); asked {
+			if si := limitSI(done.Selection, l.requirement, l.limit); si > 0 {
+				terms.Levels = append(terms.Levels, drawing.Level{Name: l.name, Profile: row.Profile, Concentration: si, Text: row.Limits[l.limit].Text})
 			}
 		}
 	}
 	for _, f := range drawing.Figures(done.Input, terms) {
 		job.Figures = append(job.Figures, finding.Figure(f))
 	}
+	job.Readings = readings(done.Input)
 	job.Photos = photos(done)
+}
+
+// standings tells of each distance from an outlet to an opening what was judged
+// of it. Two requirements share the openings out among them: what one leaves
+// out the other judges.
+func standings(findings []finding.Finding) map[string]drawing.Standing {
+	out := map[string]drawing.Standing{}
+	for _, f := range findings {
+		if f.Requirement != clearance && f.Requirement != neighbors {
+			continue
+		}
+		standing := drawing.NotJudged
+		switch f.Verdict {
+		case finding.Met:
+			standing = drawing.FarEnough
+		case finding.Deficient:
+			standing = drawing.TooClose
+		case finding.Variance:
+			standing = drawing.Allowed
+		case finding.Unrecorded, finding.Undetermined:
+			standing = drawing.Undecided
+		case finding.NotApplicable:
+			standing = drawing.Exempt
+		}
+		if before, judged := out[f.Subject]; !judged || before == drawing.Exempt {
+			out[f.Subject] = standing
+		}
+	}
+	return out
 }
 
 func limitSI(s *rulebook.Selection, requirement, limit string) float64 {

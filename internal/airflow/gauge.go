@@ -29,6 +29,10 @@ const (
 	impossibleShare = 1.05
 )
 
+// UsableShares are the shares of the shut-off pressure between which a reading
+// is fit to infer flow from.
+func UsableShares() (low, high float64) { return openPipeShare, noFlowShare }
+
 // JudgeGauge compares a reading in Pa, taken while the fan is recorded as
 // running, with the fan's shut-off pressure in Pa at the site's density. The
 // end of the gauge's scale in Pa may be 0 when it is not recorded.

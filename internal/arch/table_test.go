@@ -29,7 +29,7 @@ var rooms = []room{
 	{"outcome", "finding"},
 	{"pipeline", "place finding record schema validate derive rulebook judge outcome"},
 	{"report", "finding place"},
-	{"drawing", "place quantity record"},
+	{"drawing", "place quantity airflow record"},
 	{"settings", "finding record"},
 	{"archive", "finding record"},
 	{"gate", ""},
@@ -65,7 +65,6 @@ var foreigns = []foreign{
 	{"golang.org/x/image", "drawing", "", "makes photos small with a good filter"},
 	{"golang.org/x/term", "cmd/slablint", "", "tells a terminal from a file"},
 	{"gonum.org/v1/gonum", "airflow", "", "interpolation along a fan's curve"},
-	{"gonum.org/v1/plot", "drawing", "", "axes and curves of the fan chart"},
 }
 
 // restricted are the standard packages that would let a result depend on

@@ -5,36 +5,25 @@ import (
 	"html"
 	"strconv"
 	"strings"
+	"unicode"
 )
 
-// canvas writes SVG. Colours come from classes with a fallback, so that a page
-// can set them for light, dark and print; line kinds and words carry the same
-// meaning without colour.
+// Every figure is as wide as this, px. On a telephone it shrinks by a quarter,
+// which leaves its texts readable; on a sheet two stand side by side.
+const figureWidth = 480.0
+
+// canvas writes SVG. Colours come from classes, so that they follow the page in
+// light, dark and print; shapes, line kinds and words say the same without them.
 type canvas struct {
-	b             strings.Builder
-	width, height float64
+	b      strings.Builder
+	height float64
+	labels labels
 }
 
-// style gives every class a colour with enough contrast on white and, where the
-// page asks for dark, on near black.
-const style = `<style>
-.ink{stroke:#1f2933;fill:none;stroke-width:1.5}.thin{stroke:#5b6770;fill:none;stroke-width:1}
-.solid{fill:#1f2933;stroke:none}.ground{fill:#e4e0d8;stroke:none}.paper{fill:#ffffff;stroke:none}
-.zone{fill:#b4412f;fill-opacity:.08;stroke:#9a3324;stroke-width:1.5;stroke-dasharray:7 4}
-.bad{stroke:#9a3324;fill:none;stroke-width:3}.good{stroke:#2b5d8a;fill:none;stroke-width:1.5}
-.curve{stroke:#2b5d8a;fill:none;stroke-width:2.5}.curve2{stroke:#6a4a1f;fill:none;stroke-width:2.5;stroke-dasharray:9 4}
-.reach{fill:#2b5d8a;fill-opacity:.12;stroke:#2b5d8a;stroke-width:1;stroke-dasharray:2 3}
-.dash{stroke-dasharray:6 4}.dot{stroke-dasharray:2 3}.block{stroke:#1f2933;stroke-width:5;stroke-dasharray:8 4;fill:none}
-text{font:13px system-ui,sans-serif;fill:#1f2933;stroke:none}.small{font-size:11.5px}.strong{font-weight:700}.badtext{fill:#8c2d1f;font-weight:700}
-@media (prefers-color-scheme:dark){.ink{stroke:#e3e8ec}.thin{stroke:#a3b0ba}.solid{fill:#e3e8ec}.ground{fill:#3a3a34}.paper{fill:#161b20}
-.zone{fill:#ff9c8a;stroke:#ff9c8a;fill-opacity:.1}.bad{stroke:#ff9c8a}.good,.curve{stroke:#8cc4f5}.curve2{stroke:#e0bd84}.reach{fill:#8cc4f5;stroke:#8cc4f5;fill-opacity:.15}
-.block{stroke:#e3e8ec}text{fill:#e3e8ec}.badtext{fill:#ff9c8a}}
-@media print{.ink{stroke:#000}.solid{fill:#000}.paper{fill:#fff}.ground{fill:#e8e8e8}.thin{stroke:#444}.zone{fill:#999;fill-opacity:.12;stroke:#000}.bad{stroke:#000}.good,.curve{stroke:#222}.curve2{stroke:#444}.block{stroke:#000}text,.badtext{fill:#000}}
-</style>`
-
-func newCanvas(width, height float64) *canvas {
-	c := &canvas{width: width, height: height}
-	c.add(`<rect class="paper" x="0" y="0" width="%s" height="%s"/>`, num(width), num(height))
+func newCanvas(height float64) *canvas {
+	c := &canvas{height: height}
+	c.labels.frame = box{0, 0, figureWidth, height}
+	c.rect("paper", 0, 0, figureWidth, height)
 	return c
 }
 
@@ -43,10 +32,10 @@ func (c *canvas) add(format string, args ...any) {
 	c.b.WriteByte('\n')
 }
 
-// svg closes the drawing. Title and alternative are what a screen reader says.
-func (c *canvas) svg(id, title, alt string) string {
-	return fmt.Sprintf(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %s %s" role="img" aria-labelledby="%s-t %s-d"><title id="%s-t">%s</title><desc id="%s-d">%s</desc>%s
-%s</svg>`, num(c.width), num(c.height), id, id, id, escape(title), id, escape(alt), style, c.b.String())
+// svg closes the drawing with the words that a screen reader says for it.
+func (c *canvas) svg(words string) string {
+	return `<svg xmlns="http://www.w3.org/2000/svg" class="fig" viewBox="0 0 ` + num(figureWidth) + ` ` + num(c.height) +
+		`" role="img" aria-label="` + escape(words) + `">` + style + "\n" + c.b.String() + "</svg>"
 }
 
 func (c *canvas) line(class string, x1, y1, x2, y2 float64) {
@@ -64,26 +53,54 @@ func (c *canvas) circle(class string, x, y, r float64) {
 func (c *canvas) path(class string, points [][2]float64, closed bool) {
 	var d strings.Builder
 	for i, p := range points {
-		d.WriteString(map[bool]string{true: "M", false: "L"}[i == 0] + num(p[0]) + " " + num(p[1]))
+		if i == 0 {
+			d.WriteByte('M')
+		} else {
+			d.WriteByte('L')
+		}
+		d.WriteString(num(p[0]) + " " + num(p[1]))
 	}
 	if closed {
-		d.WriteString("Z")
+		d.WriteByte('Z')
 	}
 	c.add(`<path class="%s" d="%s"/>`, class, d.String())
 }
 
-// text anchors are start, middle and end.
+// cross is the sign for what must not be.
+func (c *canvas) cross(x, y, r float64) {
+	c.line("bad", x-r, y-r, x+r, y+r)
+	c.line("bad", x-r, y+r, x+r, y-r)
+}
+
+// openWindow clips what follows to a part of the canvas until closeWindow.
+func (c *canvas) openWindow(b box) {
+	c.add(`<svg x="%s" y="%s" width="%s" height="%s" viewBox="%s %s %s %s">`,
+		num(b.x), num(b.y), num(b.w), num(b.h), num(b.x), num(b.y), num(b.w), num(b.h))
+}
+
+func (c *canvas) closeWindow() { c.add("</svg>") }
+
+// text writes words; anchors are start, middle and end.
 func (c *canvas) text(class, anchor string, x, y float64, words string) {
 	c.add(`<text class="%s" text-anchor="%s" x="%s" y="%s">%s</text>`, class, anchor, num(x), num(y), escape(words))
 }
 
 func escape(s string) string {
 	return html.EscapeString(strings.Map(func(r rune) rune {
-		if r < ' ' {
+		if unicode.IsControl(r) || r == unicode.ReplacementChar {
 			return ' '
 		}
 		return r
 	}, s))
+}
+
+// short cuts words to a number of characters.
+func short(words string, most int) string {
+	runes := []rune(words)
+	if len(runes) <= most {
+		return words
+	}
+	return string(runes[:most-1]) + "…"
 }
 
 // num writes a coordinate with at most two decimals.

@@ -1,168 +1,360 @@
 package drawing
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/slablint/slablint/internal/place"
 )
 
-// seen is one opening as the elevation shows it.
-type seen struct {
-	id       string
-	words    string  // distance as people read it
-	distance float64 // m
-	across   float64 // m, level distance, to the right of the outlet when positive
-	bottom   float64 // m above the outlet
-	top      float64
-	nearest  float64 // height of the nearest point above the outlet
-	width    float64
-	sized    bool // whether width and height are recorded
-	bad      bool
-	adjacent bool
+const (
+	elevationMargin = 14.0  // px
+	tallest         = 420.0 // px, from the ground to the top of an elevation
+	farAway         = 4.0   // times the clearance, beyond which an opening is only listed
+)
+
+// upright is an elevation being drawn: m to the right of the outlet and above
+// it become px.
+type upright struct {
+	*canvas
+	left, high, scale, shift float64
+	floor                    float64 // px, the lowest level drawn
+	wide                     float64 // px, without the names of levels on the right
 }
 
-// elevation shows the outlet, ground and eave, and each opening at its true
-// distance: level distances are unfolded into the plane of the paper, so that a
-// line drawn from the outlet is as long as the derived distance.
+func (e upright) x(m float64) float64 { return e.shift + (m-e.left)*e.scale }
+func (e upright) y(m float64) float64 { return elevationMargin + (e.high-m)*e.scale }
+
+// gutter is the strip on the right in which levels are named, px.
+const gutter = 84.0
+
+// level is a height worth a line, above the outlet, m.
+type level struct {
+	at    float64
+	name  string
+	words string // with the height
+}
+
+// elevation shows the outlet, ground, eave and roof, and each opening at its
+// true distance.
 func elevation(job view, system int, terms Terms) (Figure, bool) {
-	at := place.Root.Append("systems", system)
-	id := job.text(at.Append("id"))
+	id := job.text(place.Root.Append("systems", system, "id"))
 	entry := job.indexOf("/derived/discharges", id)
 	if entry < 0 {
 		return Figure{}, false
 	}
-	height, known := job.si(place.Pointer("/derived/discharges").Append(entry, "height_above_grade"))
-	if !known || height <= 0 {
+	at := place.Pointer("/derived/discharges").Append(entry)
+	height, grounded := job.si(at.Append("height_above_grade"))
+	grounded = grounded && height > 0
+	openings := seenOpenings(job, system, id, terms)
+	if !grounded && !slices.ContainsFunc(openings, func(o seen) bool { return o.drawnToScale }) {
 		return Figure{}, false
 	}
-	openings := seenOpenings(job, system, id, terms)
-	left, right := -2.0, 2.0
-	high := 1.5
-	for _, o := range openings {
-		left, right, high = math.Min(left, o.across-1), math.Max(right, o.across+o.width+1), math.Max(high, o.top+0.5)
-	}
-	if terms.Clearance > 0 {
-		left, right, high = math.Min(left, -terms.Clearance-0.3), math.Max(right, terms.Clearance+0.3), math.Max(high, terms.Clearance*0.35)
-	}
-	const width, margin = 720.0, 20.0
-	scale := (width - 2*margin) / (right - left) // px per m
-	canvasHeight := (height+high)*scale + 70
-	c := newCanvas(width, canvasHeight)
-	x := func(m float64) float64 { return margin + (m-left)*scale }
-	y := func(m float64) float64 { return 20 + (high-m)*scale }
+	setAside(openings, terms.Clearance)
+	inMetres := metric(job.text(at.Append("height_above_grade", "unit")))
 
-	c.rect("ground", 0, y(-height), width, canvasHeight-y(-height))
-	c.line("ink", 0, y(-height), width, y(-height))
-	c.text("small", "start", 8, y(-height)+16, "ground nearest to the outlet")
-	if above, ok := job.si(place.Pointer("/derived/discharges").Append(entry, "height_above_eave")); ok {
-		c.line("thin dot", 0, y(-above), width, y(-above))
-		c.text("small", "start", 8, y(-above)-4, "eave")
-	}
-	if terms.Clearance > 0 {
-		c.circle("zone", x(0), y(0), terms.Clearance*scale)
-	}
-	if terms.Waiver > 0 {
-		c.line("thin dash", 0, y(-terms.Waiver), width, y(-terms.Waiver))
-		c.text("small", "end", width-8, y(-terms.Waiver)-4, "openings wholly below this line are exempt")
-	}
-	for _, o := range openings {
-		drawOpening(c, o, x, y, scale)
-	}
-	c.line("ink", x(0)-4, y(0), x(0)-4, y(-height))
-	c.line("ink", x(0)+4, y(0), x(0)+4, y(-height))
-	c.circle("solid", x(0), y(0), 4)
-	c.text("strong", "middle", x(0), y(0)-10, "outlet "+id)
-	c.line("thin", x(0)+16, y(0), x(0)+16, y(-height))
-	c.text("small", "start", x(0)+20, y(-height/2), job.words(place.Pointer("/derived/discharges").Append(entry, "height_above_grade"))+" above ground")
+	levels := job.levels(system, at)
+	e := lay(openings, levels, height, grounded, terms)
+	e.ground(job, system, height, grounded, inMetres)
+	e.levels(levels)
+	e.zone(openings, terms, height, grounded, inMetres)
+	e.outlines(openings)
+	e.outlet(id, height, grounded, job.words(at.Append("height_above_grade")))
+	e.distances(openings)
+	e.scaleBar(elevationMargin, e.height-12, e.scale, inMetres)
 
-	title := "Outlet " + id + " and the openings round it"
-	return Figure{Name: "elevation-" + id, Title: title, Alt: elevationWords(job, entry, openings), SVG: c.svg("elevation-"+id, title, elevationWords(job, entry, openings))}, true
+	return drawn(e.canvas, "elevation-"+id, "Outlet of "+id+" and the openings round it",
+		elevationWords(job, at, openings, grounded, terms), elevationKey(job, id, openings, levels, terms)), true
 }
 
-func drawOpening(c *canvas, o seen, x, y func(float64) float64, scale float64) {
-	class := "ink"
-	if o.adjacent || !o.sized {
-		class += " dash"
+// setAside keeps an opening far away from shrinking all the rest.
+func setAside(openings []seen, clearance float64) {
+	limit := 18.0 // m
+	if clearance > 0 {
+		limit = farAway * clearance
 	}
-	from := o.across
-	if o.across < 0 {
-		from -= o.width
+	for i := range openings {
+		if openings[i].distance > limit {
+			openings[i].drawnToScale = false
+		}
 	}
-	c.rect(class, x(from), y(o.top), o.width*scale, (o.top-o.bottom)*scale)
-	c.text("small", "middle", x(from+o.width/2), y(o.bottom)+14, o.id)
-	line, words, label := "good", "small", o.words
-	if o.bad {
-		line, words, label = "bad", "badtext", o.words+" too close"
-	}
-	c.line(line, x(0), y(0), x(o.across), y(o.nearest))
-	c.text(words, "middle", x(o.across/2), y(o.nearest/2)-5, label)
 }
 
-// seenOpenings reads the derived clearances of one system. Openings alternate
-// between left and right where their side is not known.
-func seenOpenings(job view, system int, id string, terms Terms) []seen {
-	var out []seen
-	outlet := place.Root.Append("systems", system, "discharge", "position")
-	ox, oy, sided := job.point(outlet)
-	for i := range job.list("/derived/clearances") {
-		at := place.Pointer("/derived/clearances").Append(i)
-		distance, ok := job.si(at.Append("distance"))
-		if job.text(at.Append("system")) != id || !ok {
+// levels are the heights of eave and roof as far as the record tells them.
+func (v view) levels(system int, derived place.Pointer) []level {
+	discharge := place.Root.Append("systems", system, "discharge")
+	var out []level
+	for _, known := range []struct {
+		at          place.Pointer
+		name, words string
+	}{
+		{derived.Append("height_above_eave"), "eave", "eave"},
+		{discharge.Append("height_above_roof_edge"), "roof edge", "roof edge"},
+		{discharge.Append("height_above_roof"), "roof", "roof where the pipe passes"},
+		{discharge.Append("height_above_highest_roof"), "highest roof", "highest roof"},
+	} {
+		above, ok := v.si(known.at)
+		if !ok {
 			continue
 		}
-		o := seen{
-			id: job.text(at.Append("opening")), words: job.words(at.Append("distance")), distance: distance,
-			bad: terms.TooClose[job.text(at.Append("id"))], adjacent: job.text(at.Append("building")) == "adjacent",
-			width: 0.9, top: 0.6, bottom: -0.6,
+		height := v.words(known.at) + " below the outlet"
+		if above < 0 {
+			height = strings.TrimPrefix(v.words(known.at), "-") + " above the outlet"
 		}
-		tall := 1.2
-		side := 1.0
-		if len(out)%2 == 1 {
-			side = -1
+		if n := len(out); n > 0 && out[n-1].at == -above {
+			out[n-1].words = out[n-1].name + " and " + known.words + ": " + height
+			out[n-1].name += ", " + known.name
+			continue
 		}
-		if n := job.indexOf("/house/openings", o.id); n >= 0 {
-			opening := place.Pointer("/house/openings").Append(n)
-			w, okW := job.si(opening.Append("width"))
-			h, okH := job.si(opening.Append("height"))
-			if okW && okH {
-				o.width, tall, o.sized = w, h, true
-			}
-			if px, py, ok := job.point(opening.Append("corner")); ok && sided {
-				if math.Abs(px-ox) >= math.Abs(py-oy) {
-					side = math.Copysign(1, px-ox)
-				} else {
-					side = math.Copysign(1, py-oy)
-				}
-			}
-		}
-		if drop, ok := job.si(at.Append("drop")); ok {
-			o.top = -drop
-			o.bottom = o.top - tall
-		}
-		o.nearest = math.Max(o.bottom, math.Min(o.top, 0))
-		if math.Abs(o.nearest) > o.distance {
-			o.nearest = math.Copysign(o.distance, o.nearest)
-		}
-		o.across = side * math.Sqrt(o.distance*o.distance-o.nearest*o.nearest)
-		out = append(out, o)
+		out = append(out, level{-above, known.name, known.words + ": " + height})
 	}
 	return out
 }
 
-func elevationWords(job view, entry int, openings []seen) string {
-	var parts []string
+// lay finds the scale at which everything has room.
+func lay(openings []seen, levels []level, height float64, grounded bool, terms Terms) upright {
+	left, right, high, low := -1.5, 1.5, 1.0, -1.5
 	for _, o := range openings {
-		part := fmt.Sprintf("%s is %s away", o.id, o.words)
-		if o.bad {
-			part += ", too close"
+		if o.drawnToScale {
+			left, right = math.Min(left, o.left-0.6), math.Max(right, o.right+0.6)
+			high, low = math.Max(high, o.top+0.5), math.Min(low, o.bottom-0.5)
 		}
-		parts = append(parts, part)
 	}
-	said := "The outlet is " + job.words(place.Pointer("/derived/discharges").Append(entry, "height_above_grade")) + " above the ground nearest to it."
-	if len(parts) > 0 {
-		said += " " + strings.Join(parts, "; ") + "."
+	for _, l := range levels {
+		high = math.Max(high, l.at+0.6)
 	}
-	return said
+	if terms.Clearance > 0 {
+		left, right = math.Min(left, -terms.Clearance-0.4), math.Max(right, terms.Clearance+0.4)
+		high = math.Max(high, terms.Clearance*0.4)
+	}
+	if grounded {
+		low = -height
+	}
+	wide := figureWidth
+	if len(levels) > 0 {
+		wide -= gutter
+	}
+	scale := math.Min((wide-2*elevationMargin)/(right-left), tallest/(high-low))
+	e := upright{left: left, high: high, scale: scale, shift: (wide - (right-left)*scale) / 2, wide: wide}
+	e.floor = elevationMargin + (high-low)*scale
+	e.canvas = newCanvas(e.floor + 52)
+	e.canvas.labels.frame.w = wide
+	return e
+}
+
+// ground draws soil and the wall of the house up to its eave.
+func (e upright) ground(job view, system int, height float64, grounded, inMetres bool) {
+	if !grounded {
+		e.text("small soft", "start", elevationMargin, e.floor+18, "The height above the ground is not recorded.")
+		return
+	}
+	above, known := job.si(place.Pointer("/derived/discharges").Append(job.indexOf("/derived/discharges", job.text(place.Root.Append("systems", system, "id"))), "height_above_eave"))
+	if left, right, ok := job.wall(system); ok && known {
+		left, right = math.Max(e.x(left), 0), math.Min(e.x(right), e.wide)
+		if right > left && -above > -height {
+			e.rect("wall", left, e.y(-above), right-left, e.y(-height)-e.y(-above))
+			e.line("thin", left, e.y(-above), left, e.y(-height))
+			e.line("thin", right, e.y(-above), right, e.y(-height))
+		}
+	}
+	e.rect("ground", 0, e.floor, figureWidth, e.canvas.height-e.floor)
+	e.line("heavy", 0, e.floor, figureWidth, e.floor)
+	e.labels.takeLine(0, e.floor, figureWidth, e.floor)
+	e.text("small", "start", elevationMargin, e.floor+17, "ground nearest to the outlet")
+}
+
+// wall is how far the walls of the house reach to both sides of the outlet, m.
+func (v view) wall(system int) (left, right float64, ok bool) {
+	ox, oy, known := v.point(place.Root.Append("systems", system, "discharge", "position"))
+	if !known {
+		return 0, 0, false
+	}
+	toRight := outward[v.facingSide(v.text(place.Root.Append("systems", system, "id")))]
+	left, right = math.Inf(1), math.Inf(-1)
+	for i := range v.list("/house/foundations") {
+		outline := place.Pointer("/house/foundations").Append(i, "outline")
+		for k := range v.list(outline) {
+			x, y, placed := v.point(outline.Append(k))
+			if !placed {
+				continue
+			}
+			m := (x-ox)*toRight[0] + (y-oy)*toRight[1]
+			left, right = math.Min(left, m), math.Max(right, m)
+		}
+	}
+	return left, right, right > left
+}
+
+// levels draws eave and roof as lines across, and names them on the right; names
+// of levels close to each other move apart.
+func (e upright) levels(levels []level) {
+	levels = slices.Clone(levels)
+	slices.SortFunc(levels, func(a, b level) int { return cmp.Compare(b.at, a.at) })
+	free := 12.0
+	for _, l := range levels {
+		y := e.y(l.at)
+		e.line("thin dash", 0, y, e.wide, y)
+		name := math.Max(y, free)
+		e.line("thin", e.wide, y, e.wide+8, name)
+		for _, part := range strings.Split(l.name, ", ") {
+			e.text("small", "start", e.wide+11, name+4, part)
+			name += 14
+		}
+		free = name
+	}
+}
+
+// zone draws where an opening would be too close: its nearest place inside the
+// circle and not below the line under which openings do not count. Openings of
+// neighbors count there too.
+func (e upright) zone(openings []seen, terms Terms, height float64, grounded, inMetres bool) {
+	if terms.Clearance <= 0 {
+		return
+	}
+	radius := terms.Clearance * e.scale
+	window := box{0, 0, e.wide, e.floor}
+	if terms.Waiver > 0 && (!grounded || terms.Waiver < height) {
+		line := e.y(-terms.Waiver)
+		if slices.ContainsFunc(openings, func(o seen) bool { return o.adjacent }) {
+			e.openWindow(box{0, line, e.wide, e.floor - line})
+			e.circle("thin dash", e.x(0), e.y(0), radius)
+			e.closeWindow()
+		}
+		window.h = line
+		half := math.Sqrt(math.Max(0, terms.Clearance*terms.Clearance-terms.Waiver*terms.Waiver))
+		e.line("bad dash", e.x(-half), line, e.x(half), line)
+		e.labels.takeLine(e.x(-half), line, e.x(half), line)
+		e.label("small", lengthText(terms.Waiver, inMetres)+" below", spot{"start", e.x(-half) + 4, line + 15}, spot{"end", e.x(half) - 4, line + 15},
+			spot{"end", e.x(-half) - 4, line + 4}, spot{"start", e.x(half) + 4, line + 4})
+	}
+	e.openWindow(window)
+	e.circle("zone", e.x(0), e.y(0), radius)
+	e.closeWindow()
+	e.labels.takeArc(e.x(0), e.y(0), radius)
+	e.radius(openings, terms, inMetres)
+}
+
+// radius draws how far the zone reaches, on the side where fewer openings are.
+func (e upright) radius(openings []seen, terms Terms, inMetres bool) {
+	side := 1.0
+	for _, o := range openings {
+		if o.drawnToScale && o.across > 0 {
+			side = -1
+		}
+	}
+	up := math.Min(math.Pi/7, math.Asin(math.Min(1, 0.9*e.high/terms.Clearance)))
+	x, y := e.x(side*math.Cos(up)*terms.Clearance), e.y(math.Sin(up)*terms.Clearance)
+	e.line("thin", e.x(0), e.y(0), x, y)
+	e.leave(x, y)
+	text := terms.ClearanceText
+	if text == "" {
+		text = lengthText(terms.Clearance, inMetres)
+	}
+	mx, my := (e.x(0)+2*x)/3, (e.y(0)+2*y)/3
+	e.label("small", text, spot{"middle", mx, my - 8}, spot{"middle", mx, my + 18}, spot{"middle", mx - side*20, my + 22})
+}
+
+// outlines draws the openings themselves.
+func (e upright) outlines(openings []seen) {
+	for _, o := range openings {
+		if !o.drawnToScale {
+			continue
+		}
+		class := "ink"
+		if o.adjacent || !o.sized {
+			class = "ink dash"
+		}
+		e.rect(class, e.x(o.left), e.y(o.top), (o.right-o.left)*e.scale, (o.top-o.bottom)*e.scale)
+		for _, m := range []float64{o.left, o.right} {
+			e.labels.takeLine(e.x(m), e.y(o.top), e.x(m), e.y(o.bottom))
+		}
+		e.leave(e.x(o.across), e.y(o.nearest))
+	}
+}
+
+// distances draws a line from the outlet to each opening: whole and crossed
+// when too close, broken when far enough, dotted when neither is known.
+func (e upright) distances(openings []seen) {
+	direct := 0
+	for _, o := range openings {
+		if o.drawnToScale {
+			direct++
+		}
+	}
+	for i, o := range openings {
+		if !o.drawnToScale {
+			continue
+		}
+		x, y := e.x(o.across), e.y(o.nearest)
+		class, words := "good", o.words
+		switch o.standing {
+		case TooClose, Allowed:
+			class = "bad"
+			e.cross((e.x(0)+2*x)/3, (e.y(0)+2*y)/3, 5)
+		case Exempt, Undecided, NotJudged:
+			class = "thin dot"
+		case FarEnough:
+		}
+		e.line(class, e.x(0), e.y(0), x, y)
+		e.solid(x, y)
+		e.badge(fmt.Sprint(i+1), e.x((o.left+o.right)/2), e.y((o.top+o.bottom)/2))
+		if direct > 6 && o.standing != TooClose && o.standing != Allowed {
+			continue
+		}
+		style := "small"
+		if class == "bad" {
+			style = "badtext"
+		}
+		e.label(style, words, e.beside(x, y)...)
+	}
+}
+
+// beside are spots along a line from the outlet, just above and below it.
+func (e upright) beside(x, y float64) []spot {
+	var spots []spot
+	for _, off := range []float64{-6, 16, -20, 30} {
+		for _, share := range []float64{0.55, 0.75, 0.4, 0.9} {
+			spots = append(spots, spot{"middle", e.x(0) + share*(x-e.x(0)), e.y(0) + share*(y-e.y(0)) + off})
+		}
+	}
+	return spots
+}
+
+// leave keeps words off a line from the outlet, but for its beginning, where all
+// lines meet.
+func (e upright) leave(x, y float64) {
+	fromX, fromY := e.x(0), e.y(0)
+	if length := math.Hypot(x-fromX, y-fromY); length > 14 {
+		fromX, fromY = fromX+(x-fromX)*14/length, fromY+(y-fromY)*14/length
+	}
+	e.labels.takeLine(fromX, fromY, x, y)
+}
+
+// solid marks the nearest place of an opening.
+func (e upright) solid(x, y float64) { e.circle("solid", x, y, 2.5) }
+
+// outlet draws the pipe and how high it ends.
+func (e upright) outlet(id string, height float64, grounded bool, words string) {
+	x, y := e.x(0), e.y(0)
+	bottom := e.floor
+	e.line("ink", x-4, y, x-4, bottom)
+	e.line("ink", x+4, y, x+4, bottom)
+	e.circle("solid", x, y, 4)
+	e.labels.take(box{x - 6, y - 4, 12, bottom - y})
+	e.label("strong", "outlet "+short(id, 24), spot{"middle", x, y - 10}, spot{"start", x + 10, y - 8}, spot{"end", x - 10, y - 8},
+		spot{"middle", x, y - 26}, spot{"middle", x, y - 42})
+	if !grounded {
+		return
+	}
+	dim := x + 13
+	e.line("thin", dim, y, dim, bottom)
+	e.line("thin", dim-4, y, dim+4, y)
+	e.line("thin", dim-4, bottom, dim+4, bottom)
+	e.labels.take(box{dim - 4, y, 8, bottom - y})
+	low := bottom - 8
+	e.label("small", words+" above ground", spot{"start", dim + 6, low}, spot{"end", x - 9, low}, spot{"start", dim + 6, low - 16}, spot{"end", x - 9, low - 16},
+		spot{"start", dim + 6, (y + bottom) / 2}, spot{"end", x - 9, (y + bottom) / 2})
 }

@@ -48,16 +48,28 @@ type Job struct {
 	Findings []Finding      `json:"findings"`
 	Cautions []string       `json:"cautions"`
 	Values   []DerivedValue `json:"values,omitempty"`
+	Readings []Reading      `json:"readings,omitempty"`
 	Figures  []Figure       `json:"figures,omitempty"`
 	Photos   []Photo        `json:"photos,omitempty"`
 }
 
+// Reading is one measurement that the record holds.
+type Reading struct {
+	Group   string `json:"group"`          // what sort of measurement, such as "Gauge"
+	Subject string `json:"subject"`        // id of what was measured, or of the test
+	Title   string `json:"title"`          // what was read
+	Text    string `json:"text"`           // value and unit, as the record writes them
+	Note    string `json:"note,omitempty"` // when, with what, under which conditions
+	Path    string `json:"path"`           // JSON Pointer into the record
+}
+
 // Figure is a drawing of the job.
 type Figure struct {
-	Name  string `json:"name"` // unique in the job, such as elevation-sys-1
-	Title string `json:"title"`
-	Alt   string `json:"alt"` // what the drawing says, in words
-	SVG   string `json:"svg"`
+	Name  string   `json:"name"` // unique in the job, such as elevation-sys-1
+	Title string   `json:"title"`
+	Alt   string   `json:"alt"`           // what the drawing says, in words
+	Key   []string `json:"key,omitempty"` // what its numbers and signs stand for
+	SVG   string   `json:"svg"`
 }
 
 // Photo is one picture of the evidence, made small.
@@ -118,11 +130,13 @@ func (c Counts) Of(v Verdict) int {
 
 // DerivedValue is one computed value as a report shows it.
 type DerivedValue struct {
-	Path   string   `json:"path"` // JSON Pointer into the derived record
-	Title  string   `json:"title"`
-	Text   string   `json:"text"` // value and unit, empty when it could not be computed
-	Method string   `json:"method,omitempty"`
-	Lacks  []string `json:"lacks,omitempty"` // pointers of what was not recorded
+	Path    string   `json:"path"`              // JSON Pointer into the derived record
+	Group   string   `json:"group,omitempty"`   // what sort of thing it is about, such as "Systems"
+	Subject string   `json:"subject,omitempty"` // id of the one thing, if there can be several
+	Title   string   `json:"title"`
+	Text    string   `json:"text"` // value and unit, empty when it could not be computed
+	Method  string   `json:"method,omitempty"`
+	Lacks   []string `json:"lacks,omitempty"` // pointers of what was not recorded
 }
 
 // Error is an input that could not be judged.

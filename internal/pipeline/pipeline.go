@@ -3,12 +3,14 @@
 package pipeline
 
 import (
+	"cmp"
 	"context"
 	"encoding/hex"
 	"encoding/json"
 	"fmt"
 	"io/fs"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 	"time"
@@ -197,31 +199,51 @@ func variances(doc *record.Document, input map[string]any) []outcome.Variance {
 	return out
 }
 
-// listValues flattens derived values for reports, in the order of their schema
-// paths.
+// listValues flattens derived values for reports, in the order of their places.
 func (p *Pipeline) listValues(derived any) []finding.DerivedValue {
 	var out []finding.DerivedValue
-	p.walkValues(derived, p.values, "/derived", &out)
-	slices.SortFunc(out, func(a, b finding.DerivedValue) int { return strings.Compare(a.Path, b.Path) })
+	p.walkValues(derived, p.values, "/derived", finding.DerivedValue{}, &out)
+	slices.SortFunc(out, func(a, b finding.DerivedValue) int { return comparePlaces(a.Path, b.Path) })
 	return out
 }
 
-func (p *Pipeline) walkValues(value any, shape *record.Shape, at place.Pointer, out *[]finding.DerivedValue) {
+// comparePlaces puts the tenth entry of a list after the second.
+func comparePlaces(a, b string) int {
+	return slices.CompareFunc(strings.Split(a, "/"), strings.Split(b, "/"), func(a, b string) int {
+		m, errA := strconv.Atoi(a)
+		n, errB := strconv.Atoi(b)
+		if errA == nil && errB == nil {
+			return cmp.Compare(m, n)
+		}
+		return strings.Compare(a, b)
+	})
+}
+
+// walkValues adds the values at and below a place; about carries the group and
+// subject that they belong to.
+func (p *Pipeline) walkValues(value any, shape *record.Shape, at place.Pointer, about finding.DerivedValue, out *[]finding.DerivedValue) {
 	switch v := value.(type) {
 	case []any:
+		about.Group = shape.Title()
 		for i, item := range v {
-			p.walkValues(item, shape.Items(), at.Append(i), out)
+			p.walkValues(item, shape.Items(), at.Append(i), about, out)
 		}
 	case map[string]any:
 		if shape.Dimension() == "" {
+			if id, ok := v["id"].(string); ok {
+				about.Subject = id
+			} else if about.Group == "" && at != "/derived" {
+				about.Group = shape.Title()
+			}
 			for name, item := range v {
-				p.walkValues(item, shape.Field(name), at.Append(name), out)
+				p.walkValues(item, shape.Field(name), at.Append(name), about, out)
 			}
 			return
 		}
 		text, _ := v["text"].(string)
 		method, _ := v["method"].(string)
-		d := finding.DerivedValue{Path: string(at), Title: shape.Title(), Text: text, Method: method}
+		d := about
+		d.Path, d.Title, d.Text, d.Method = string(at), shape.Title(), text, method
 		if lacks, ok := v["undetermined"].([]any); ok {
 			for _, l := range lacks {
 				d.Lacks = append(d.Lacks, fmt.Sprint(l))

@@ -2,6 +2,7 @@ package report
 
 import (
 	"bytes"
+	"crypto/sha256"
 	_ "embed"
 	"encoding/base64"
 	"fmt"
@@ -19,110 +20,123 @@ var pageText string
 //go:embed page.css
 var pageStyle string
 
+//go:embed page.js
+var pageScript string
+
 var pageTemplate = template.Must(template.New("page").Parse(pageText))
 
-// HTML writes one self-contained page: no script is needed to read it and
-// nothing is fetched. Several jobs share a page with an index in front.
-func HTML(w io.Writer, r finding.Report, o Options) error {
-	page := htmlPage{Report: r, Style: template.CSS(pageStyle)} //nolint:gosec // the style is part of the program
-	page.Ready, page.Held = 0, 0
+// HTML writes one page that needs nothing but itself: no script to be read, and
+// nothing is fetched. Several jobs share a page with an index in front. What is
+// met is listed whatever Options.All says, as far as the report holds it.
+func HTML(w io.Writer, r finding.Report, _ Options) error {
+	page := htmlPage{Report: r, Title: "Job records", Script: scriptTag(len(r.Jobs) > 1), Policy: contentPolicy(len(r.Jobs) > 1)}
+	styles := &styleOnce{seen: map[string]bool{}}
 	for i, job := range r.Jobs {
-		page.Jobs = append(page.Jobs, htmlJobOf(i, job, o))
-		if job.Outcome == finding.Ready {
-			page.Ready++
-		} else {
+		h := htmlJobOf(i, job, len(r.Jobs) > 1, styles)
+		page.Jobs = append(page.Jobs, h)
+		if h.Held() {
 			page.Held++
 		}
 	}
+	page.Ready = len(r.Jobs) - page.Held
 	page.Frequent = frequent(r.Jobs)
-	page.Title = "Job records"
+	page.Style = template.CSS(pageStyle + runningFooters(r)) //nolint:gosec // part of the program, strings in it escaped
 	if len(r.Jobs) == 1 {
-		page.Title = r.Jobs[0].ID
+		page.Title = visible(r.Jobs[0].ID)
 	}
 	var out bytes.Buffer
 	if err := pageTemplate.Execute(&out, page); err != nil {
-		return fmt.Errorf("page: %w", err)
+		return fmt.Errorf("write HTML report: %w", err)
 	}
-	_, err := w.Write(out.Bytes())
-	return err
+	if _, err := w.Write(out.Bytes()); err != nil {
+		return fmt.Errorf("write HTML report: %w", err)
+	}
+	return nil
+}
+
+// scriptTag is the script that sorts the index, for pages that have one.
+func scriptTag(wanted bool) template.HTML {
+	if !wanted {
+		return ""
+	}
+	return template.HTML("<script>" + pageScript + "</script>") //nolint:gosec // part of the program
+}
+
+// contentPolicy forbids the page everything that it does not need, so that
+// whatever a record smuggles in can neither run nor call out.
+func contentPolicy(script bool) string {
+	policy := "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'"
+	if script {
+		sum := sha256.Sum256([]byte(pageScript))
+		policy += "; script-src 'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'"
+	}
+	return policy
+}
+
+// runningFooters are the rules that put job, rulebook and page number on every
+// sheet.
+func runningFooters(r finding.Report) string {
+	var b strings.Builder
+	footer := func(page, id, digest string) {
+		fmt.Fprintf(&b, "@page%s{@bottom-left{content:%s}@bottom-center{content:%s}}\n", page, cssString(short(id, 36)), cssString("rulebook "+digest))
+	}
+	switch len(r.Jobs) {
+	case 0:
+		footer("", "slablint report", r.Rulebook.Digest)
+	case 1:
+		footer("", r.Jobs[0].ID, r.Jobs[0].Digest)
+	default:
+		footer("", fmt.Sprintf("%d job records", len(r.Jobs)), r.Rulebook.Digest)
+		for i, job := range r.Jobs {
+			footer(fmt.Sprintf(" job-%d", i+1), job.ID, job.Digest)
+			fmt.Fprintf(&b, "#job-%d{page:job-%d}\n", i+1, i+1)
+		}
+	}
+	return b.String()
+}
+
+// cssString writes a CSS string (CSS Syntax Level 3, 4.3.5) in which nothing
+// but letters, digits and blanks stands for itself.
+func cssString(s string) string {
+	var b strings.Builder
+	b.WriteByte('"')
+	for _, r := range visible(s) {
+		switch {
+		case r == ' ', r >= '0' && r <= '9', r >= 'A' && r <= 'Z', r >= 'a' && r <= 'z':
+			b.WriteRune(r)
+		default:
+			fmt.Fprintf(&b, `\%06x`, r)
+		}
+	}
+	b.WriteByte('"')
+	return b.String()
+}
+
+// short cuts text to so many characters.
+func short(s string, most int) string {
+	runes := []rune(s)
+	if len(runes) <= most {
+		return s
+	}
+	return string(runes[:most-1]) + "…"
 }
 
 // htmlPage is what the template shows.
 type htmlPage struct {
 	finding.Report
 	Title       string
+	Policy      string
 	Style       template.CSS
+	Script      template.HTML
 	Jobs        []htmlJob
 	Ready, Held int
 	Frequent    []frequency
 }
 
-// htmlJob is one job, sorted into the parts of its page.
-type htmlJob struct {
-	finding.Job
-	Anchor      string
-	Open        []group // deficient and undetermined, by topic
-	Unrecorded  []finding.Finding
-	Covered     []finding.Finding
-	Later       []finding.Finding
-	Fine        []group // met
-	Exempt      []finding.Finding
-	Known       []finding.DerivedValue // that could be computed
-	Lacking     []finding.DerivedValue
-	Drawings    []drawing
-	Pictures    []picture
-	Outstanding int
-}
+// Many tells whether the page has an index.
+func (p htmlPage) Many() bool { return len(p.Jobs) > 1 }
 
-type drawing struct {
-	Name, Title, Alt string
-	SVG              template.HTML
-}
-
-type picture struct {
-	ID, Caption, Shows string
-	Source             template.URL
-}
-
-func htmlJobOf(i int, job finding.Job, o Options) htmlJob {
-	h := htmlJob{Job: job, Anchor: fmt.Sprintf("job-%d", i+1)}
-	var open, met []finding.Finding
-	for _, f := range job.Findings {
-		switch {
-		case f.Verdict == finding.Met:
-			met = append(met, f)
-		case f.Verdict == finding.NotApplicable:
-			h.Exempt = append(h.Exempt, f)
-		case f.Verdict == finding.Variance:
-			h.Covered = append(h.Covered, f)
-		case !f.Due && !o.All:
-			h.Later = append(h.Later, f)
-		case f.Verdict == finding.Unrecorded:
-			h.Unrecorded = append(h.Unrecorded, f)
-		default:
-			open = append(open, f)
-		}
-	}
-	h.Open, h.Fine = byTopic(open), byTopic(met)
-	h.Outstanding = len(open) + len(h.Unrecorded)
-	for _, v := range job.Values {
-		if v.Text != "" {
-			h.Known = append(h.Known, v)
-		} else if len(v.Lacks) > 0 {
-			h.Lacking = append(h.Lacking, v)
-		}
-	}
-	for _, f := range job.Figures {
-		h.Drawings = append(h.Drawings, drawing{f.Name, f.Title, f.Alt, template.HTML(f.SVG)}) //nolint:gosec // drawn by this program, its texts escaped there
-	}
-	for _, p := range job.Photos {
-		source := "data:" + p.MediaType + ";base64," + base64.StdEncoding.EncodeToString(p.Data)
-		h.Pictures = append(h.Pictures, picture{p.ID, p.Caption, strings.Join(p.Shows, ", "), template.URL(source)}) //nolint:gosec // media types are checked by the schema
-	}
-	return h
-}
-
-// frequency is how many jobs a requirement is open in.
+// frequency is how many jobs a requirement holds.
 type frequency struct {
 	Requirement, Title string
 	Jobs               int
@@ -132,7 +146,7 @@ type frequency struct {
 // mostFrequent bounds the chart of the index.
 const mostFrequent = 12
 
-// frequent counts open findings over the jobs, most frequent first.
+// frequent counts what holds jobs, most frequent first.
 func frequent(jobs []finding.Job) []frequency {
 	if len(jobs) < 2 {
 		return nil
@@ -148,7 +162,7 @@ func frequent(jobs []finding.Job) []frequency {
 			}
 		}
 	}
-	var out []frequency
+	out := make([]frequency, 0, len(count))
 	for name, n := range count {
 		out = append(out, frequency{Requirement: name, Title: titles[name], Jobs: n})
 	}
@@ -164,13 +178,3 @@ func frequent(jobs []finding.Job) []frequency {
 	}
 	return out
 }
-
-// Held is true when the job is on hold; templates ask it.
-func (h htmlJob) Held() bool { return h.Outcome != finding.Ready }
-
-// Count is how many subjects have a verdict.
-func (h htmlJob) Count(verdict string) int { return h.Counts.Of(finding.Verdict(verdict)) }
-
-// Title and Findings let the template read a group.
-func (g group) Title() string               { return g.title }
-func (g group) Findings() []finding.Finding { return g.findings }

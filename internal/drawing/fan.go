@@ -1,0 +1,259 @@
+package drawing
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"github.com/slablint/slablint/internal/airflow"
+	"github.com/slablint/slablint/internal/place"
+	"github.com/slablint/slablint/internal/quantity"
+)
+
+// fanState is what one system's fan chart shows, in the units of its curve.
+type fanState struct {
+	id                 string
+	flowUnit, unit     string
+	fan, pipe          [][2]float64 // flow and pressure
+	operating, byGauge *[2]float64
+	reading, mark      *float64
+	shutOff            float64
+	measured           *float64 // flow
+}
+
+// fanChart shows the fan's curve and that of pipe and soil, where they cross,
+// and what the gauge says.
+func fanChart(job view, system int, terms Terms) (Figure, bool) {
+	s, at, ok := readFan(job, system)
+	if !ok {
+		return Figure{}, false
+	}
+	c := newCanvas(318)
+	highFlow, high := 0.0, s.shutOff
+	for _, p := range s.fan {
+		highFlow, high = math.Max(highFlow, p[0]), math.Max(high, p[1])
+	}
+	for _, p := range []*float64{s.reading, s.mark} {
+		if p != nil {
+			high = math.Max(high, *p)
+		}
+	}
+	if s.operating != nil {
+		high = math.Max(high, s.operating[1])
+	}
+	const strip = 104 // px for the gauge on the right
+	inside := box{48, 26, figureWidth - 48 - 12 - strip, 244}
+	p := plot{canvas: c, box: inside,
+		x: axis{low: 0, high: highFlow * 1.04, from: inside.x, to: inside.x + inside.w},
+		y: axis{low: math.Min(0, lowest(s.reading)) * 1.1, high: high * 1.12, from: inside.y + inside.h, to: inside.y}}
+	p.frame("flow, "+s.flowUnit, "static pressure, "+s.unit, true)
+	p.gauge(s, terms)
+	p.labels.take(box{inside.x + inside.w + 4, 0, figureWidth, inside.y + inside.h})
+	p.fanLines(s)
+	key := []string{"Solid line: the fan's curve at the density of the gas. Broken line: what pipe and soil take."}
+	if s.reading != nil {
+		key = append(key, "Dotted line: the last gauge reading. Column on the right: the gauge; its tinted part is where a reading is fit to tell the flow.")
+	}
+	if s.mark != nil && terms.GaugeRise > 0 && terms.GaugeFall < 0 {
+		key = append(key, "Bracket beside the gauge: how far a reading may move from the start mark.")
+	}
+	return drawn(c, "fan-"+s.id, "Fan and pipe of "+s.id, fanWords(job, at, s), key), true
+}
+
+func lowest(reading *float64) float64 {
+	if reading == nil {
+		return 0
+	}
+	return *reading
+}
+
+func readFan(job view, system int) (s fanState, at place.Pointer, ok bool) {
+	recorded := place.Root.Append("systems", system)
+	s.id = job.text(recorded.Append("id"))
+	n := job.indexOf("/derived/systems", s.id)
+	if n < 0 {
+		return s, at, false
+	}
+	at = place.Pointer("/derived/systems").Append(n)
+	first := recorded.Append("fan", "curve", 0)
+	s.flowUnit, s.unit = job.text(first.Append("flow", "unit")), job.text(first.Append("pressure", "unit"))
+	if s.fan = job.curve(at.Append("fan_curve"), s); len(s.fan) < 2 {
+		return s, at, false
+	}
+	s.shutOff, _ = job.in(at.Append("shutoff_pressure"), quantity.Pressure, s.unit)
+	s.pipe = job.curve(at.Append("system_curve"), s)
+	s.operating = job.pair(at.Append("operating_flow"), at.Append("operating_pressure"), s)
+	s.byGauge = job.pair(at.Append("gauge_flow"), at.Append("gauge_reading"), s)
+	s.reading = job.maybe(at.Append("gauge_reading"), quantity.Pressure, s.unit)
+	s.mark = job.maybe(recorded.Append("gauge", "start_mark"), quantity.Pressure, s.unit)
+	s.measured = job.maybe(recorded.Append("commissioning", "measured_flow"), quantity.Flow, s.flowUnit)
+	return s, at, true
+}
+
+// fanLines draws the curves, the points on them and their names.
+func (p plot) fanLines(s fanState) {
+	p.curve("cool", s.fan)
+	top := p.y.high
+	var within [][2]float64
+	for i, point := range s.pipe {
+		if point[1] > top || point[0] > p.x.high {
+			if i > 0 {
+				within = append(within, cut(s.pipe[i-1], point, top, p.x.high))
+			}
+			break
+		}
+		within = append(within, point)
+	}
+	if len(within) > 1 {
+		p.curve("warm", within)
+	}
+	if s.measured != nil && *s.measured <= p.x.high {
+		x := p.x.px(*s.measured)
+		p.line("thin", x, p.box.y+p.box.h, x, p.box.y+p.box.h-12)
+		p.path("solid", [][2]float64{{x, p.box.y + p.box.h - 12}, {x - 5, p.box.y + p.box.h - 3}, {x + 5, p.box.y + p.box.h - 3}}, true)
+		p.label("small", "measured flow", spot{"middle", x, p.box.y + p.box.h - 18}, spot{"start", x + 9, p.box.y + p.box.h - 6}, spot{"end", x - 9, p.box.y + p.box.h - 6})
+	}
+	if s.reading != nil {
+		y := p.y.px(*s.reading)
+		p.line("ink dot", p.box.x, y, p.box.x+p.box.w+20, y)
+		p.labels.takeLine(p.box.x, y, p.box.x+p.box.w, y)
+	}
+	if s.operating != nil {
+		x, y := p.x.px(s.operating[0]), p.y.px(s.operating[1])
+		p.circle("hole", x, y, 5.5)
+		p.labels.take(box{x - 6, y - 6, 12, 12})
+		p.label("strong", "operating point", around(x, y, 6)[2:]...)
+	}
+	if s.byGauge != nil {
+		x, y := p.x.px(s.byGauge[0]), p.y.px(s.byGauge[1])
+		p.rect("hole", x-5, y-5, 10, 10)
+		p.labels.take(box{x - 6, y - 6, 12, 12})
+		p.label("small", "flow by gauge", around(x, y, 6)[2:]...)
+	}
+	p.name("fan", s.fan, 0.2)
+	if len(within) > 1 {
+		p.name("pipe and soil", within, 0.9)
+	}
+}
+
+// cut is where a line leaves the plot.
+func cut(from, to [2]float64, top, right float64) [2]float64 {
+	share := 1.0
+	if to[1] > top {
+		share = math.Min(share, (top-from[1])/(to[1]-from[1]))
+	}
+	if to[0] > right {
+		share = math.Min(share, (right-from[0])/(to[0]-from[0]))
+	}
+	return [2]float64{from[0] + share*(to[0]-from[0]), from[1] + share*(to[1]-from[1])}
+}
+
+// name writes what a curve is beside a place of it.
+func (p plot) name(words string, points [][2]float64, share float64) {
+	at := points[int(share*float64(len(points)-1))]
+	x, y := p.x.px(at[0]), p.y.px(at[1])
+	p.label("small", words, spot{"start", x + 4, y - 9}, spot{"start", x + 4, y + 16}, spot{"end", x - 6, y - 8}, spot{"start", x + 10, y + 4}, spot{"end", x - 6, y + 14})
+}
+
+// gauge draws the gauge beside the plot at the same scale: where readings are
+// fit to tell the flow, the start mark with what it may move, and the reading.
+func (p plot) gauge(s fanState, terms Terms) {
+	x := p.box.x + p.box.w + 20
+	const width = 13
+	p.text("small strong", "start", x-6, 15, "gauge")
+	if s.shutOff > 0 {
+		low, high := airflow.UsableShares()
+		top, bottom := p.y.px(high*s.shutOff), p.y.px(low*s.shutOff)
+		p.rect("tint", x, top, width, bottom-top)
+		for _, y := range []float64{top, bottom} {
+			p.line("thin", x, y, x+width, y)
+		}
+	}
+	p.rect("ink", x, p.box.y, width, p.box.h)
+	labelled := x + width + 8
+	if s.reading != nil {
+		y := p.y.px(*s.reading)
+		p.path("solid", [][2]float64{{x + width, y}, {x + width + 8, y - 5}, {x + width + 8, y + 5}}, true)
+		p.labels.take(box{x, y - 5, width + 8, 10})
+		p.label("small", "reads "+tickText(*s.reading), spot{"start", labelled + 3, y + 4})
+	}
+	if s.mark != nil {
+		y := p.y.px(*s.mark)
+		if terms.GaugeRise > 0 && terms.GaugeFall < 0 {
+			top, bottom := p.y.px(*s.mark*(1+terms.GaugeRise)), p.y.px(*s.mark*(1+terms.GaugeFall))
+			p.line("heavy", x+width+3, top, x+width+3, bottom)
+			p.line("ink", x+width, top, x+width+5, top)
+			p.line("ink", x+width, bottom, x+width+5, bottom)
+		}
+		p.line("heavy", x-4, y, x+width, y)
+		p.label("small", "mark "+tickText(*s.mark), spot{"start", labelled, y + 4}, spot{"start", labelled, y + 18}, spot{"start", labelled, y - 10})
+	}
+}
+
+func fanWords(job view, at place.Pointer, s fanState) string {
+	said := []string{"The fan gives " + job.words(at.Append("shutoff_pressure")) + " at no flow"}
+	if s.operating != nil {
+		said = append(said, fmt.Sprintf("fan and pipe meet at %s and %s", job.words(at.Append("operating_flow")), job.words(at.Append("operating_pressure"))))
+	}
+	if s.reading != nil {
+		words := "the gauge reads " + job.words(at.Append("gauge_reading"))
+		if verdict := job.text(at.Append("gauge_plausibility")); verdict != "" {
+			words += " (" + readingWords(verdict) + ")"
+		}
+		said = append(said, words)
+	}
+	if s.byGauge != nil {
+		said = append(said, "which stands for "+job.words(at.Append("gauge_flow")))
+	}
+	return strings.Join(said, "; ") + "."
+}
+
+// readingWords says what a class of reading means.
+func readingWords(class string) string {
+	words := map[airflow.GaugeVerdict]string{
+		airflow.GaugeReversed:     "below zero: the tube is reversed or on the discharge side",
+		airflow.GaugeNoSuction:    "no suction: fan or tube off, or gauge dry",
+		airflow.GaugeOpenPipe:     "hardly any: as if the pipe were open",
+		airflow.GaugeUsable:       "fit to tell the flow",
+		airflow.GaugeNoFlow:       "close to shut-off: hardly any flow",
+		airflow.GaugeAboveShutOff: "above what this fan can give: look again",
+		airflow.GaugeOverRange:    "at the end of its scale",
+	}
+	if w, ok := words[airflow.GaugeVerdict(class)]; ok {
+		return w
+	}
+	return plain(class)
+}
+
+// curve converts the points of a derived curve to the units of the chart.
+func (v view) curve(ptr place.Pointer, s fanState) [][2]float64 {
+	var out [][2]float64
+	for i := range v.list(ptr) {
+		q, okQ := v.number(ptr.Append(i, "flow"))
+		pressure, okP := v.number(ptr.Append(i, "pressure"))
+		x, knownX := convert(quantity.Flow, q, s.flowUnit)
+		y, knownY := convert(quantity.Pressure, pressure, s.unit)
+		if okQ && okP && knownX && knownY {
+			out = append(out, [2]float64{x, y})
+		}
+	}
+	return out
+}
+
+// pair is a point of the chart from two derived values, or nil.
+func (v view) pair(flow, pressure place.Pointer, s fanState) *[2]float64 {
+	x, okX := v.in(flow, quantity.Flow, s.flowUnit)
+	y, okY := v.in(pressure, quantity.Pressure, s.unit)
+	if !okX || !okY {
+		return nil
+	}
+	return &[2]float64{x, y}
+}
+
+func (v view) maybe(ptr place.Pointer, dim quantity.Dimension, unit string) *float64 {
+	value, ok := v.in(ptr, dim, unit)
+	if !ok {
+		return nil
+	}
+	return &value
+}
