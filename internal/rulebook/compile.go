@@ -2,7 +2,12 @@ package rulebook
 
 import (
 	"fmt"
+	"maps"
+	"runtime"
+	"slices"
 	"strings"
+	"sync"
+	"sync/atomic"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 )
@@ -16,22 +21,59 @@ const EntryPackage = "entry"
 func OutcomeSets() []string { return outcomeSets }
 
 // Compile compiles the requirements of the stack with an entry module. The
-// type check against the record schema happens when the rulebook is built, so
-// it is not repeated here.
+// type check against the record schema happens when the rulebook is read from
+// its folder, so it is not repeated here.
 func (s *Selection) Compile() (*ast.Compiler, error) {
-	modules := map[string]*ast.Module{}
-	for file, source := range s.Modules() {
-		m, err := ast.ParseModuleWithOpts(file, source, ast.ParserOptions{})
-		if err != nil {
-			return nil, err
-		}
-		modules[file] = m
+	modules, err := s.Parsed()
+	if err != nil {
+		return nil, err
 	}
 	c := ast.NewCompiler().WithCapabilities(Capabilities())
+	if !replaces(modules) {
+		c = c.WithSkipStages(ast.StageCheckTypes)
+	}
 	if c.Compile(modules); c.Failed() {
 		return nil, c.Errors
 	}
 	return c, nil
+}
+
+// replaces tells whether a rule says "with": the evaluator then needs to know
+// the types of what is replaced.
+func replaces(modules map[string]*ast.Module) bool {
+	found := false
+	for _, m := range modules {
+		ast.WalkWiths(m, func(*ast.With) bool {
+			found = true
+			return true
+		})
+	}
+	return found
+}
+
+// Parsed is every module of the stack by file name, parsed on all processors.
+func (s *Selection) Parsed() (map[string]*ast.Module, error) {
+	sources := s.Modules()
+	files := slices.Sorted(maps.Keys(sources))
+	parsed, errs := make([]*ast.Module, len(files)), make([]error, len(files))
+	var next atomic.Int64
+	var group sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), len(files)) {
+		group.Go(func() {
+			for i := int(next.Add(1)) - 1; i < len(files); i = int(next.Add(1)) - 1 {
+				parsed[i], errs[i] = ast.ParseModuleWithOpts(files[i], sources[files[i]], ast.ParserOptions{})
+			}
+		})
+	}
+	group.Wait()
+	modules := make(map[string]*ast.Module, len(files))
+	for i, file := range files {
+		if errs[i] != nil {
+			return nil, errs[i]
+		}
+		modules[file] = parsed[i]
+	}
+	return modules, nil
 }
 
 // Modules is the source of every module of the stack by file name, the entry
