@@ -83,7 +83,8 @@ func (p *probe) positions() ([]geometry.PlanPoint, *basis) {
 }
 
 // coverage is the share of the slab that lies nearest to a hole that pulls, or,
-// where holes have only distances, within the reach that was measured.
+// where holes have only distances and all of them pull, within the reach that
+// was measured: what lies round a hole that does not pull takes positions.
 func (p *probe) coverage(d *deriver, pulls *basis) (figure, string) {
 	slab, slabBasis := p.slab(d)
 	places, placesBasis := p.positions()
@@ -99,6 +100,9 @@ func (p *probe) coverage(d *deriver, pulls *basis) (figure, string) {
 			f.basis = f.refuse(err)
 		}
 		return f, "share of the slab nearest to a hole that pulls"
+	}
+	if pulling, _ := p.count(); pulling < len(p.holes) {
+		return f, ""
 	}
 	source, sourceBasis, _ := plan(p.get("source"))
 	reach := p.reach(pulls)

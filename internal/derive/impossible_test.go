@@ -184,6 +184,11 @@ func TestImpossibleRecords(t *testing.T) {
 			words: map[place.Pointer]string{"/communication/0/seasonal_verdict": "reverses", "/holes/2/class": "fails"},
 			lacks: map[place.Pointer]string{"/communication/0/decay_per_length": "/diagnostics/communication_tests/0/holes/2/pressure"},
 		},
+		{
+			// The reach of the other holes says nothing of the part round the one that does not pull.
+			name: "a hole that does not pull, and one without position", record: []string{"pressure: -0.05 inH2O", "pressure: 0.05 inH2O", "position: {x: 24 ft, y: 12 ft}, distance: 4 ft", "distance: 4 ft"},
+			lacks: map[place.Pointer]string{"/communication/0/coverage": "/diagnostics/communication_tests/0/holes/0/position"},
+		},
 	} {
 		derived := derive.Derive(variant(t, c.record...), nil)
 		keepsSchema(t, derived)

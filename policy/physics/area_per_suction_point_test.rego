@@ -33,12 +33,14 @@ test_met_at_the_limit_on_clay if verdict(record(["clay", "gravel"], 46.45152)) =
 
 test_deficient_on_clay if verdict(record(["gravel", "sand", "clay"], 47)) == "deficient"
 
-test_not_applicable_when_shown if {
-	verdict(object.union(record(["clay"], 100), {
-		"diagnostics": {"communication_tests": [{"id": "t", "foundation": "a0", "holes": [{"id": "h", "pressure": {"si": -4}}]}]},
-		"derived": {"communication": [{"id": "t", "at": "/diagnostics/communication_tests/0", "coverage": {"si": 0.9}}]},
-	})) == "not-applicable"
-}
+reaching(share) := object.union(record(["clay"], 100), {
+	"diagnostics": {"communication_tests": [{"id": "t", "foundation": "a0", "holes": [{"id": "h", "pressure": {"si": -4}}]}]},
+	"derived": {"communication": [{"id": "t", "at": "/diagnostics/communication_tests/0", "coverage": {"si": share}}]},
+})
+
+test_met_when_shown if verdict(reaching(0.9)) == "met"
+
+test_deficient_when_shown_for_a_part if verdict(reaching(0.89)) == "deficient"
 
 test_not_applicable_to_membranes if verdict({"systems": [{"id": "s", "kind": "sub-membrane"}]}) == "not-applicable"
 
