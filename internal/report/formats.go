@@ -33,6 +33,9 @@ func Formats() []Format {
 		{"text", "for people, in a terminal", Text},
 		{"json", "for programs; schema/report.schema.json describes it", JSON},
 		{"html", "one page to sign, keep and print", HTML},
+		{"sarif", "for editors and code hosts: SARIF 2.1.0", SARIF},
+		{"junit", "for build servers: JUnit XML, one case a requirement and subject", JUnit},
+		{"csv", "for spreadsheets: one row a finding, RFC 4180", CSV},
 	}
 }
 

@@ -10,6 +10,7 @@ import (
 	"io"
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"github.com/slablint/slablint/internal/finding"
 )
@@ -48,10 +49,27 @@ func HTML(w io.Writer, r finding.Report, _ Options) error {
 	if err := pageTemplate.Execute(&out, page); err != nil {
 		return fmt.Errorf("write HTML report: %w", err)
 	}
-	if _, err := w.Write(out.Bytes()); err != nil {
+	if _, err := w.Write(spelled(out.Bytes())); err != nil {
 		return fmt.Errorf("write HTML report: %w", err)
 	}
 	return nil
+}
+
+// spelled spells out what hides or reorders its neighbors. The page itself
+// holds no such characters, so all of them are the record's.
+func spelled(page []byte) []byte {
+	out := make([]byte, 0, len(page))
+	for _, r := range string(page) {
+		switch {
+		case r == '\n', showable(r):
+			out = utf8.AppendRune(out, r)
+		case r == '\t', r == '\r':
+			out = append(out, ' ')
+		default:
+			out = append(out, visible(string(r))...)
+		}
+	}
+	return out
 }
 
 // scriptTag is the script that sorts the index, for pages that have one.

@@ -49,8 +49,8 @@ func readyJob() finding.Job {
 		Outcome: finding.Ready, Counts: finding.Counts{Met: 2, NotApplicable: 1},
 		Findings: []finding.Finding{met(), metUnmeasured(), notApplicable()},
 		Values: []finding.DerivedValue{
-			{Path: "/derived/systems/0/operating_flow", Title: "Operating flow", Text: "95 cfm", Method: "where the curves cross"},
-			{Path: "/derived/systems/0/pipe_loss", Title: "Pipe loss", Lacks: []string{"/systems/0/pipes/1/length"}},
+			{Path: "/derived/systems/0/operating_flow", Group: "Systems", Subject: "sys-1", Title: "Operating flow", Text: "95 cfm", Method: "where the curves cross"},
+			{Path: "/derived/systems/0/pipe_loss", Group: "Systems", Subject: "sys-1", Title: "Pipe loss", Lacks: []string{"/systems/0/pipes/1/length"}},
 		},
 	}
 }
@@ -84,6 +84,15 @@ func heldJob() finding.Job {
 	j := notedJob()
 	j.File, j.ID, j.Title = "jobs/held.yaml", "J-0103", "Split-level house, drain tile and slab"
 	j.Outcome, j.HeldBy = finding.Hold, 8
+	j.Readings = []finding.Reading{
+		{Group: "Gauge", Subject: "gauge-1", Title: "Start mark", Text: "0.9 inH2O", Path: "/systems/0/gauge/start_mark"},
+		{Group: "Gauge", Subject: "hand-over", Title: "Reading", Text: "0.8 inH2O", Note: "2026-03-27 10:00 -05:00", Path: "/systems/0/gauge/readings/0/value"},
+	}
+	j.Figures = []finding.Figure{{
+		Name: "elevation-sys-1", Title: "Outlet of sys-1", Alt: "The outlet is too close to win-2.", Key: []string{"1 win-2: 7 ft 6 in, too close"},
+		SVG: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10" role="img" aria-label="Outlet of sys-1"><style>.ink{stroke:#000}</style><path class="ink" d="M0 0L10 10"/></svg>`,
+	}}
+	j.Photos = []finding.Photo{{ID: "photo-1", Caption: "Label on the riser", Shows: []string{"label-1"}, MediaType: "image/jpeg", Data: []byte("no picture, but the writer does not look")}}
 	j.Findings = append(j.Findings, tooClose(), stillTooClose(), tooLow(), unlabelled(), unsure(), company(), startMark(), sealant(), outletWidth())
 	for _, f := range j.Findings {
 		j.Counts.Add(f.Verdict)

@@ -75,6 +75,7 @@ func TestSchemaRefuses(t *testing.T) {
 		{"a line before the first", `"line": 80`, `"line": -1`},
 		{"no basis", `"basis": "published"`, `"section": "4.1"`},
 		{"null for a list", `"cautions": []`, `"cautions": null`},
+		{"a picture of another kind", `"media_type": "image/jpeg"`, `"media_type": "image/svg+xml"`},
 		{"one more field", `"due": true`, `"due": true, "author": "me"`},
 	} {
 		bad := strings.Replace(good, c.old, c.new, 1)
@@ -110,6 +111,9 @@ func TestSchemaHasTheFieldsOfTheTypes(t *testing.T) {
 		{"/$defs/finding/properties/at", finding.At{}},
 		{"/$defs/finding/properties/source", finding.Source{}},
 		{"/$defs/value", finding.DerivedValue{}},
+		{"/$defs/reading", finding.Reading{}},
+		{"/$defs/figure", finding.Figure{}},
+		{"/$defs/photo", finding.Photo{}},
 		{"/$defs/error", finding.Error{}},
 	} {
 		var o object

@@ -214,7 +214,7 @@ func TestSays(t *testing.T) {
 
 func TestTopicsComeInTheOrderOfTheWork(t *testing.T) {
 	var findings []finding.Finding
-	for _, name := range []string{"zeal.a", "safety.a", "exhaust.b", "sealing.a", "apple_pie.a", "exhaust.a", "investigation.a", "naked", ""} {
+	for _, name := range []string{"zeal.a", "safety.a", "exhaust.b", "sealing.a", "apple_pie.a", "exhaust.a", "survey.a", "naked", ""} {
 		findings = append(findings, finding.Finding{Requirement: name})
 	}
 	var got []string
@@ -226,7 +226,7 @@ func TestTopicsComeInTheOrderOfTheWork(t *testing.T) {
 		got = append(got, line)
 	}
 	want := []string{
-		"Investigation: investigation.a", "Sealing: sealing.a", "Exhaust: exhaust.b exhaust.a", "Safety: safety.a",
+		"Survey: survey.a", "Sealing: sealing.a", "Exhaust: exhaust.b exhaust.a", "Safety: safety.a",
 		"Other: ", "Apple pie: apple_pie.a", "Naked: naked", "Zeal: zeal.a",
 	}
 	if diff := cmp.Diff(want, got); diff != "" {
