@@ -24,9 +24,10 @@ type Judge struct {
 	wasm    atomic.Pointer[wasm] // the fast way, once many records were seen
 }
 
-// manyRecords is how many records make the fast way worth its start: compiling
-// to wasm costs about as much as judging this many records without it.
-const manyRecords = 60
+// manyRecords is how many records tell an archive from a few jobs. Compiling to
+// wasm costs about as much as judging thirty records without it, beside which
+// the reference goes on.
+const manyRecords = 10
 
 // New compiles the stack. The shape names fields in messages.
 func New(ctx context.Context, selection *rulebook.Selection, shape *record.Shape) (*Judge, error) {
@@ -52,12 +53,16 @@ func (j *Judge) Judge(ctx context.Context, doc *record.Document, input map[strin
 	if err != nil {
 		return Judgement{}, err
 	}
+	return j.expand(doc, input, answer), nil
+}
+
+func (j *Judge) expand(doc *record.Document, input map[string]any, a answer) Judgement {
 	e := expander{judge: j, doc: doc, input: input}
-	e.outside(answer.outside)
+	e.outside(a.outside)
 	for _, name := range j.selection.Asked() {
-		e.requirement(name, answer.asked[name], answer.failures[name])
+		e.requirement(name, a.asked[name], a.failures[name])
 	}
-	return Judgement{e.findings, texts(answer.cautions)}, nil
+	return Judgement{e.findings, texts(a.cautions)}
 }
 
 // answer is what the entry module says, in the types of encoding/json.
@@ -100,7 +105,7 @@ func (j *Judge) speedUp(ctx context.Context) {
 	})
 }
 
-// texts reads a set of strings; OPA hands sets over in order.
+// texts reads a set of strings, which is in order already.
 func texts(value any) []string {
 	list, _ := value.([]any)
 	out := make([]string, 0, len(list))

@@ -67,7 +67,12 @@ func (w *wasm) ask(ctx context.Context, input map[string]any) (answer, error) {
 	if err != nil || len(results) == 0 {
 		return answer{}, errors.Join(errors.New("the rulebook gave no answer"), err)
 	}
-	return answerOf(results[0].Result)
+	a, err := answerOf(results[0].Result)
+	if err != nil {
+		return answer{}, err
+	}
+	a.inOrder()
+	return a, nil
 }
 
 // program is a profile stack compiled by OPA to its wasm target, with the data
