@@ -39,8 +39,10 @@ func TestDeletingNeverHelps(t *testing.T) {
 					}
 				})
 			}
-			for _, field := range members(d.doc.Root, place.Root) {
-				fields <- field
+			for i, field := range members(d.doc.Root, place.Root) {
+				if !testing.Short() || i%40 == 0 { // the race detector needs some of them, not all
+					fields <- field
+				}
 			}
 			close(fields)
 			workers.Wait()
