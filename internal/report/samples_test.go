@@ -187,7 +187,7 @@ func notApplicable() finding.Finding {
 
 func advice() finding.Finding {
 	f := met()
-	f.Requirement, f.Verdict, f.Grade, f.Stage = "piping.insulation", finding.Deficient, finding.Recommended, finding.Running
+	f.Requirement, f.Verdict, f.Grade, f.Stage = "pipe.insulation", finding.Deficient, finding.Recommended, finding.Running
 	f.Subject = "sys-1/seg-3"
 	f.At = finding.At{Path: "/systems/0/pipes/2", Line: 66, Column: 9}
 	f.Message, f.Measured, f.Limit = "The pipe in the attic has no insulation.", "", ""
@@ -246,7 +246,7 @@ func unlabelled() finding.Finding {
 
 func unsure() finding.Finding {
 	f := tooClose()
-	f.Requirement, f.Subject, f.Verdict = "tests.below_action_level", "post-1", finding.Undetermined
+	f.Requirement, f.Subject, f.Verdict = "testing.below_action_level", "post-1", finding.Undetermined
 	f.At = finding.At{Path: "/measurements/1/result", Line: 130, Column: 5}
 	f.Message, f.Measured, f.Limit = "The result cannot be told from the limit.", "3.9 pCi/L ± 0.4 pCi/L", "4.0 pCi/L"
 	f.Reason = "the uncertainty of the measurement spans the limit"
