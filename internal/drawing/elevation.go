@@ -58,11 +58,11 @@ func elevation(job view, system int, terms Terms) (Figure, bool) {
 
 	levels := job.levels(system, at)
 	e := lay(openings, levels, height, grounded, terms)
-	e.ground(job, system, height, grounded, inMetres)
+	e.ground(job, system, height, grounded)
 	e.levels(levels)
 	e.zone(openings, terms, height, grounded, inMetres)
 	e.outlines(openings)
-	e.outlet(id, height, grounded, job.words(at.Append("height_above_grade")))
+	e.outlet(id, grounded, job.words(at.Append("height_above_grade")))
 	e.distances(openings)
 	e.scaleBar(elevationMargin, e.height-12, e.scale, inMetres)
 
@@ -141,12 +141,12 @@ func lay(openings []seen, levels []level, height float64, grounded bool, terms T
 	e := upright{left: left, high: high, scale: scale, shift: (wide - (right-left)*scale) / 2, wide: wide}
 	e.floor = elevationMargin + (high-low)*scale
 	e.canvas = newCanvas(e.floor + 52)
-	e.canvas.labels.frame.w = wide
+	e.labels.frame.w = wide
 	return e
 }
 
 // ground draws soil and the wall of the house up to its eave.
-func (e upright) ground(job view, system int, height float64, grounded, inMetres bool) {
+func (e upright) ground(job view, system int, height float64, grounded bool) {
 	if !grounded {
 		e.text("small soft", "start", elevationMargin, e.floor+18, "The height above the ground is not recorded.")
 		return
@@ -160,7 +160,7 @@ func (e upright) ground(job view, system int, height float64, grounded, inMetres
 			e.line("thin", right, e.y(-above), right, e.y(-height))
 		}
 	}
-	e.rect("ground", 0, e.floor, figureWidth, e.canvas.height-e.floor)
+	e.rect("ground", 0, e.floor, figureWidth, e.height-e.floor)
 	e.line("heavy", 0, e.floor, figureWidth, e.floor)
 	e.labels.takeLine(0, e.floor, figureWidth, e.floor)
 	e.text("small", "start", elevationMargin, e.floor+17, "ground nearest to the outlet")
@@ -337,7 +337,7 @@ func (e upright) leave(x, y float64) {
 func (e upright) solid(x, y float64) { e.circle("solid", x, y, 2.5) }
 
 // outlet draws the pipe and how high it ends.
-func (e upright) outlet(id string, height float64, grounded bool, words string) {
+func (e upright) outlet(id string, grounded bool, words string) {
 	x, y := e.x(0), e.y(0)
 	bottom := e.floor
 	e.line("ink", x-4, y, x-4, bottom)

@@ -75,14 +75,13 @@ func (o *seen) put(job view, outlet place.Pointer, right [2]float64, drop float6
 	if count%2 == 1 {
 		side = -1
 	}
-	from, to := 0.0, width // how far the opening reaches from its nearest place
+	var from, to float64 // how far the opening reaches from its nearest place
 	if n := job.indexOf("/house/openings", o.id); n >= 0 {
 		opening := place.Pointer("/house/openings").Append(n)
 		w, okW := job.si(opening.Append("width"))
 		h, okH := job.si(opening.Append("height"))
 		if okW && okH {
 			width, tall, o.sized = w, h, true
-			to = width
 		}
 		facing := job.text(opening.Append("facing"))
 		if facing == "up" {
