@@ -29,7 +29,7 @@ func (e upright) x(m float64) float64 { return e.shift + (m-e.left)*e.scale }
 func (e upright) y(m float64) float64 { return elevationMargin + (e.high-m)*e.scale }
 
 // gutter is the strip on the right in which levels are named, px.
-const gutter = 84.0
+const gutter = 90.0
 
 // level is a height worth a line, above the outlet, m.
 type level struct {
