@@ -13,7 +13,7 @@ import (
 const (
 	elevationMargin = 14.0  // px
 	tallest         = 420.0 // px, from the ground to the top of an elevation
-	farAway         = 4.0   // times the clearance, beyond which an opening is only listed
+	farAway         = 6.0   // times the clearance, beyond which an opening is only listed
 )
 
 // upright is an elevation being drawn: m to the right of the outlet and above

@@ -16,6 +16,7 @@ type result struct {
 	value                        float64
 	low, high                    float64 // ends of the uncertainty bar; equal when there is none
 	below                        bool    // the value is the least that could have been found
+	usual                        bool    // the uncertainty is what is usual for the device
 }
 
 // radonChart shows every test before and after the work on a log scale, with
@@ -62,6 +63,7 @@ func readResults(job view) (results []result, unit string) {
 		if bound, ok := job.in(at.Append("upper_bound"), quantity.Radon, unit); ok && bound > value && !r.below {
 			r.upperWords = job.words(at.Append("upper_bound"))
 			r.high, r.low = bound, math.Max(2*value-bound, value/10)
+			r.usual = len(job.list(at.Append("upper_bound", "assumed"))) > 0
 		}
 		results = append(results, r)
 	}
@@ -103,7 +105,11 @@ func (p plot) results(results []result) {
 		p.labels.takeLine(x, bottom, x, y)
 		if r.high > r.low {
 			top, foot := p.y.px(r.high), p.y.px(r.low)
-			p.line("ink", x, top, x, foot)
+			class := "ink"
+			if r.usual {
+				class = "ink dash"
+			}
+			p.line(class, x, top, x, foot)
 			p.line("ink", x-6, top, x+6, top)
 			p.line("ink", x-6, foot, x+6, foot)
 			p.labels.take(box{x - 6, top, 12, foot - top})
@@ -172,6 +178,8 @@ func radonKey(results []result, levels []Level) []string {
 		switch {
 		case r.below:
 			words += ": below detection, at most " + r.words
+		case r.usual:
+			words += ": " + r.words + ", uncertainty not recorded; by what is usual for the device not above " + r.upperWords
 		case r.upperWords != "":
 			words += ": " + r.words + ", with 95 % certainty not above " + r.upperWords
 		default:
@@ -182,5 +190,5 @@ func radonKey(results []result, levels []Level) []string {
 	for _, l := range levels {
 		key = append(key, "Broken line: "+l.Name+" "+l.Text+", profile "+l.Profile+".")
 	}
-	return append(key, "Ring: before the work. Disc: after it. Bar across: how far the true value may lie off.")
+	return append(key, "Ring: before the work. Disc: after it. Upright bar: how far the true value may lie off, broken where that is not recorded.")
 }

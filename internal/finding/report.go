@@ -48,6 +48,7 @@ type Job struct {
 	Findings []Finding      `json:"findings"`
 	Cautions []string       `json:"cautions"`
 	Values   []DerivedValue `json:"values,omitempty"`
+	Assumed  []Assumption   `json:"assumed,omitempty"`
 	Readings []Reading      `json:"readings,omitempty"`
 	Figures  []Figure       `json:"figures,omitempty"`
 	Photos   []Photo        `json:"photos,omitempty"`
@@ -136,7 +137,15 @@ type DerivedValue struct {
 	Title   string   `json:"title"`
 	Text    string   `json:"text"` // value and unit, empty when it could not be computed
 	Method  string   `json:"method,omitempty"`
-	Lacks   []string `json:"lacks,omitempty"` // pointers of what was not recorded
+	Lacks   []string `json:"lacks,omitempty"`   // pointers of what was not recorded
+	Assumes []string `json:"assumes,omitempty"` // names of assumptions that it rests on
+}
+
+// Assumption is a default that computed values rest on.
+type Assumption struct {
+	Name  string `json:"name"`
+	Text  string `json:"text"`  // the value with its unit
+	Basis string `json:"basis"` // where it comes from
 }
 
 // Error is an input that could not be judged.

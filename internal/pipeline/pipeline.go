@@ -137,6 +137,7 @@ func (p *Pipeline) RunWithInput(ctx context.Context, doc *record.Document, files
 	outcome.Decide(&job, judgement.Findings, variances(doc, input), terms)
 	if p.options.Values {
 		job.Values = p.listValues(input["derived"])
+		job.Assumed = assumptions(input)
 	}
 	return job, Done{input, s.selection, files}, nil
 }
@@ -249,6 +250,25 @@ func (p *Pipeline) walkValues(value any, shape *record.Shape, at place.Pointer, 
 				d.Lacks = append(d.Lacks, fmt.Sprint(l))
 			}
 		}
+		if assumes, ok := v["assumed"].([]any); ok {
+			for _, a := range assumes {
+				d.Assumes = append(d.Assumes, fmt.Sprint(a))
+			}
+		}
 		*out = append(*out, d)
 	}
+}
+
+// assumptions are the defaults that derived values rest on.
+func assumptions(input map[string]any) []finding.Assumption {
+	list, _ := record.At(input, "/derived/assumptions")
+	entries, _ := list.([]any)
+	var out []finding.Assumption
+	for i := range entries {
+		at := place.Pointer("/derived/assumptions").Append(i)
+		out = append(out, finding.Assumption{
+			Name: textAt(input, at.Append("name")), Text: textAt(input, at.Append("value")), Basis: textAt(input, at.Append("basis")),
+		})
+	}
+	return out
 }

@@ -49,7 +49,7 @@ func readyJob() finding.Job {
 		Outcome: finding.Ready, Counts: finding.Counts{Met: 2, NotApplicable: 1},
 		Findings: []finding.Finding{met(), metUnmeasured(), notApplicable()},
 		Values: []finding.DerivedValue{
-			{Path: "/derived/systems/0/operating_flow", Group: "Systems", Subject: "sys-1", Title: "Operating flow", Text: "95 cfm", Method: "where the curves cross"},
+			{Path: "/derived/systems/0/operating_flow", Group: "Systems", Subject: "sys-1", Title: "Operating flow", Text: "95 cfm", Method: "where the curves cross", Assumes: []string{"soil-gas"}},
 			{Path: "/derived/systems/0/pipe_loss", Group: "Systems", Subject: "sys-1", Title: "Pipe loss", Lacks: []string{"/systems/0/pipes/1/length"}},
 		},
 	}
@@ -84,6 +84,7 @@ func heldJob() finding.Job {
 	j := notedJob()
 	j.File, j.ID, j.Title = "jobs/held.yaml", "J-0103", "Split-level house, drain tile and slab"
 	j.Outcome, j.HeldBy = finding.Hold, 8
+	j.Assumed = []finding.Assumption{{Name: "soil-gas", Text: "12.5 °C", Basis: "common practice"}}
 	j.Readings = []finding.Reading{
 		{Group: "Gauge", Subject: "gauge-1", Title: "Start mark", Text: "0.9 inH2O", Path: "/systems/0/gauge/start_mark"},
 		{Group: "Gauge", Subject: "hand-over", Title: "Reading", Text: "0.8 inH2O", Note: "2026-03-27 10:00 -05:00", Path: "/systems/0/gauge/readings/0/value"},

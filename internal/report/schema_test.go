@@ -111,6 +111,7 @@ func TestSchemaHasTheFieldsOfTheTypes(t *testing.T) {
 		{"/$defs/finding/properties/at", finding.At{}},
 		{"/$defs/finding/properties/source", finding.Source{}},
 		{"/$defs/value", finding.DerivedValue{}},
+		{"/$defs/assumption", finding.Assumption{}},
 		{"/$defs/reading", finding.Reading{}},
 		{"/$defs/figure", finding.Figure{}},
 		{"/$defs/photo", finding.Photo{}},
