@@ -58,18 +58,26 @@ func HTML(w io.Writer, r finding.Report, _ Options) error {
 // spelled spells out what hides or reorders its neighbors. The page itself
 // holds no such characters, so all of them are the record's.
 func spelled(page []byte) []byte {
-	out := make([]byte, 0, len(page))
-	for _, r := range string(page) {
-		switch {
-		case r == '\n', showable(r):
-			out = utf8.AppendRune(out, r)
-		case r == '\t', r == '\r':
-			out = append(out, ' ')
-		default:
-			out = append(out, visible(string(r))...)
+	out := make([]byte, 0, len(page)+len(page)/64)
+	done := 0 // what comes before has been copied
+	for i := 0; i < len(page); {
+		if c := page[i]; c == '\n' || c >= ' ' && c < 0x7f { // nearly all of a page
+			i++
+			continue
 		}
+		r, size := utf8.DecodeRune(page[i:])
+		if r == utf8.RuneError && size == 1 || !showable(r) {
+			out = append(out, page[done:i]...)
+			if r == '\t' || r == '\r' {
+				out = append(out, ' ')
+			} else {
+				out = append(out, visible(string(r))...)
+			}
+			done = i + size
+		}
+		i += size
 	}
-	return out
+	return append(out, page[done:]...)
 }
 
 // scriptTag is the script that sorts the index, for pages that have one.
@@ -109,18 +117,19 @@ func runningFooters(r finding.Report) string {
 			footer(fmt.Sprintf(" job-%d", i+1), job.ID, job.Digest)
 			fmt.Fprintf(&b, "#job-%d{page:job-%d}\n", i+1, i+1)
 		}
+		fmt.Fprintf(&b, "body>footer{page:job-%d}\n", len(r.Jobs)) // else it gets a sheet of its own
 	}
 	return b.String()
 }
 
 // cssString writes a CSS string (CSS Syntax Level 3, 4.3.5) in which nothing
-// but letters, digits and blanks stands for itself.
+// but letters and digits stands for itself: an escape swallows a blank after it.
 func cssString(s string) string {
 	var b strings.Builder
 	b.WriteByte('"')
 	for _, r := range visible(s) {
 		switch {
-		case r == ' ', r >= '0' && r <= '9', r >= 'A' && r <= 'Z', r >= 'a' && r <= 'z':
+		case r >= '0' && r <= '9', r >= 'A' && r <= 'Z', r >= 'a' && r <= 'z':
 			b.WriteRune(r)
 		default:
 			fmt.Fprintf(&b, `\%06x`, r)

@@ -238,13 +238,15 @@ func (h htmlJob) heading(start string, level int) template.HTML {
 	return template.HTML(fmt.Sprintf("%sh%d>", start, level)) //nolint:gosec // a number between brackets
 }
 
-// With hands a part of the job to a template that also needs the job.
-func (h htmlJob) With(item htmlItem) jobItem { return jobItem{h, item} }
+// With hands an item to a template that also needs the job and the level of the
+// item's heading.
+func (h htmlJob) With(item htmlItem, level int) jobItem { return jobItem{h, item, level} }
 
 // jobItem is an item with the job around it.
 type jobItem struct {
-	Job  htmlJob
-	Item htmlItem
+	Job   htmlJob
+	Item  htmlItem
+	Level int
 }
 
 // Sign is a shape for how bad an item is; words beside it say the same.
