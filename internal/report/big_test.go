@@ -68,10 +68,10 @@ func bigJob(t testing.TB) finding.Job {
 			Note: "22 ft away, smoke down", Path: "/diagnostics",
 		})
 	}
-	for _, c := range []string{"A sump holds water and current: unplug the pump and prove it dead before reaching in, and never leave the pit open where a child can fall in.",
+	job.Cautions = []string{
+		"A sump holds water and current: unplug the pump and prove it dead before reaching in, and never leave the pit open where a child can fall in.",
 		"Drilling or cutting concrete and block raises silica dust: use a shroud with dust collector or water, and a respirator where the plan calls for one.",
-		ladders, attic, "Suction on the ground can pull flue gas back into the house: test every fuel-burning appliance with the system on; if it spills, switch off, open up and get help."} {
-		job.Cautions = append(job.Cautions, c)
+		ladders, attic, "Suction on the ground can pull flue gas back into the house: test every fuel-burning appliance with the system on; if it spills, switch off, open up and get help.",
 	}
 	job.Figures = demoFigures(t)
 	return job
