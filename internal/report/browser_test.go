@@ -19,7 +19,7 @@ type screen struct {
 }
 
 func screens() []screen {
-	return []screen{{"light", 1100, 900, "light"}, {"dark", 1100, 900, "dark"}, {"phone", 390, 844, "light"}, {"dark phone", 390, 844, "dark"}}
+	return []screen{{"light", 1100, 900, "light"}, {"dark", 1100, 900, "dark"}, {"phone", 390, 844, "light"}, {"dark phone", 390, 844, "dark"}, {"small phone", 320, 640, "light"}}
 }
 
 func (s screen) settings() []setting {
