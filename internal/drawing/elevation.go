@@ -289,7 +289,7 @@ func (e upright) distances(openings []seen) {
 			continue
 		}
 		x, y := e.x(o.across), e.y(o.nearest)
-		class, words := "good", o.words
+		class := "good"
 		switch o.standing {
 		case TooClose, Allowed:
 			class = "bad"
@@ -301,25 +301,39 @@ func (e upright) distances(openings []seen) {
 		e.line(class, e.x(0), e.y(0), x, y)
 		e.solid(x, y)
 		e.badge(fmt.Sprint(i+1), e.x((o.left+o.right)/2), e.y((o.top+o.bottom)/2))
-		if direct > 6 && o.standing != TooClose && o.standing != Allowed {
+	}
+	for i, o := range openings {
+		failing := o.standing == TooClose || o.standing == Allowed
+		if !o.drawnToScale || direct > 6 && !failing {
 			continue
 		}
 		style := "small"
-		if class == "bad" {
+		if failing {
 			style = "badtext"
 		}
-		e.label(style, words, e.beside(x, y)...)
+		e.label(style, fmt.Sprintf("%d: %s", i+1, o.words), e.beside(e.x(o.across), e.y(o.nearest))...)
 	}
 }
 
 // beside are spots along a line from the outlet, just above and below it.
 func (e upright) beside(x, y float64) []spot {
 	var spots []spot
-	for _, off := range []float64{-6, 16, -20, 30} {
-		for _, share := range []float64{0.55, 0.75, 0.4, 0.9} {
-			spots = append(spots, spot{"middle", e.x(0) + share*(x-e.x(0)), e.y(0) + share*(y-e.y(0)) + off})
+	at := func(share float64) (float64, float64) {
+		return e.x(0) + share*(x-e.x(0)), e.y(0) + share*(y-e.y(0))
+	}
+	shares := []float64{0.55, 0.75, 0.4, 0.9}
+	for _, off := range []float64{-6, 16} {
+		for _, share := range shares {
+			mx, my := at(share)
+			spots = append(spots, spot{"middle", mx, my + off})
 		}
 	}
+	for _, share := range shares {
+		mx, my := at(share)
+		spots = append(spots, spot{"start", mx + 9, my + 4}, spot{"end", mx - 9, my + 4}, spot{"middle", mx, my - 20}, spot{"middle", mx, my + 30})
+	}
+	mx, my := at(0.5)
+	spots = append(spots, around(mx, my, 26)...)
 	return spots
 }
 
@@ -343,7 +357,7 @@ func (e upright) outlet(id string, grounded bool, words string) {
 	e.line("ink", x-4, y, x-4, bottom)
 	e.line("ink", x+4, y, x+4, bottom)
 	e.circle("solid", x, y, 4)
-	e.labels.take(box{x - 6, y - 4, 12, bottom - y})
+	e.labels.take(box{x - 8, y - 9, 16, bottom - y + 9})
 	e.label("strong", "outlet "+short(id, 24), spot{"middle", x, y - 10}, spot{"start", x + 10, y - 8}, spot{"end", x - 10, y - 8},
 		spot{"middle", x, y - 26}, spot{"middle", x, y - 42})
 	if !grounded {

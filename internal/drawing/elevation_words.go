@@ -16,9 +16,13 @@ func elevationWords(job view, at place.Pointer, openings []seen, grounded bool, 
 		said = append(said, "How high the outlet ends above the ground is not recorded.")
 	}
 	var close []string
+	open := 0
 	for _, o := range openings {
 		if o.standing == TooClose || o.standing == Allowed {
 			close = append(close, o.id+" at "+o.counts())
+		}
+		if o.standing == Undecided || o.standing == NotJudged {
+			open++
 		}
 	}
 	switch {
@@ -26,8 +30,11 @@ func elevationWords(job view, at place.Pointer, openings []seen, grounded bool, 
 		said = append(said, fmt.Sprintf("Too close, with %s called for: %s.", terms.ClearanceText, strings.Join(close, ", ")))
 	case len(close) > 0:
 		said = append(said, "Too close: "+strings.Join(close, ", ")+".")
-	case len(openings) > 0:
+	case len(openings) > open:
 		said = append(said, "No opening is found too close.")
+	}
+	if open > 0 {
+		said = append(said, fmt.Sprintf("Not decided: %d of %d openings.", open, len(openings)))
 	}
 	return strings.Join(said, " ")
 }

@@ -94,16 +94,18 @@ func (s spot) extent(class, words string) box {
 	return b
 }
 
+// farther is what a place further down the list costs, px2: words that hide a
+// little of a line are better than words far from what they are about.
+const farther = 5
+
 // label writes words at the first of the spots that is free, or else at the
 // one where they hide least.
 func (c *canvas) label(class, words string, spots ...spot) {
 	best, least := spots[0], math.Inf(1)
-	for _, s := range spots {
-		if cost := c.labels.cost(s.extent(class, words)); cost < least {
+	for i, s := range spots {
+		cost := c.labels.cost(s.extent(class, words))
+		if cost += float64(farther * i); cost < least {
 			best, least = s, cost
-		}
-		if least == 0 {
-			break
 		}
 	}
 	c.labels.take(best.extent(class, words))
