@@ -7,9 +7,11 @@ import (
 	"path/filepath"
 	"reflect"
 	"runtime"
+	"runtime/debug"
 	"slices"
 	"strings"
 	"sync"
+	"sync/atomic"
 	"testing"
 
 	"github.com/slablint/slablint/internal/finding"
@@ -27,6 +29,7 @@ var scope = []place.Pointer{"/job/contaminant", "/job/profiles", "/house/kind", 
 func TestDeletingNeverHelps(t *testing.T) {
 	p := newPipeline(t, pipeline.Options{Profiles: allProfiles})
 	known := fieldsRead(t)
+	defer debug.SetGCPercent(debug.SetGCPercent(400)) // thousands of short-lived records
 	for _, file := range fixtures(t, "faulty") {
 		t.Run(filepath.Base(filepath.Dir(file)), func(t *testing.T) {
 			d := newDeletion(t, p, file)
@@ -46,12 +49,15 @@ func TestDeletingNeverHelps(t *testing.T) {
 			}
 			close(fields)
 			workers.Wait()
+			if n := d.judged.Load(); n < 400 && !testing.Short() {
+				t.Errorf("only %d fields came to be judged", n)
+			}
 		})
 	}
 }
 
 // allProfiles stacks every profile; each still speaks only of jobs in its scope.
-var allProfiles = []string{"common-practice", "us-irc-appendix", "canada", "us-consensus", "us-epa-1994", "illinois", "minnesota", "pennsylvania"}
+var allProfiles = []string{"common-practice", "us-irc-appendix", "canada", "us-consensus", "us-epa-1994", "illinois", "minnesota", "pennsylvania", "chemical-vapor"}
 
 // deletion is one record and what was found of it when it was whole.
 type deletion struct {
@@ -60,6 +66,7 @@ type deletion struct {
 	folder   string
 	verdicts map[string]finding.Verdict
 	derived  any
+	judged   atomic.Int64 // fields without which it was judged again
 }
 
 func newDeletion(t *testing.T, p *pipeline.Pipeline, file string) *deletion {
@@ -93,6 +100,7 @@ func (d *deletion) check(t *testing.T, field place.Pointer, known map[string]boo
 	if len(errs) > 0 {
 		return // a mandatory field, or one that others refer to
 	}
+	d.judged.Add(1)
 	for _, f := range job.Findings {
 		before, there := d.verdicts[f.Requirement+" "+f.Subject]
 		better := f.Verdict == finding.Met && before != finding.Met
