@@ -22,14 +22,17 @@ func (d *deriver) clearances() []any {
 			continue
 		}
 		for _, o := range openings {
-			matched := false
+			times := 0
 			for _, m := range measured {
 				if m.get("opening").text() == o.id() && o.id() != "" {
-					matched = true
-					out = append(out, d.clearance(s, o, m))
+					e := d.clearance(s, o, m)
+					if times++; times > 1 { // each measurement must hold by itself
+						e["id"] = s.id() + "/" + o.id() + "/" + m.id()
+					}
+					out = append(out, e)
 				}
 			}
-			if !matched {
+			if times == 0 {
 				out = append(out, d.clearance(s, o, node{}))
 			}
 		}

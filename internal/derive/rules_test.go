@@ -140,6 +140,7 @@ systems:
 		{"measured only", ", clearances: [{id: tape, distance: 12 ft, drop: 1 ft}]", "", "f/tape p/openings q/openings u/openings"},
 		{"none to measure", ", clearances: []", "", "p/openings q/openings u/openings"},
 		{"measured and listed", ", clearances: [{id: tape, opening: d, distance: 12 ft}, {id: more, distance: 3 ft}]", openings, "f/w f/d f/more p/w p/d q/w q/d u/w u/d"},
+		{"measured twice", ", clearances: [{id: tape, opening: d, distance: 12 ft}, {id: again, opening: d, distance: 9 ft}]", openings, "f/w f/d f/d/again p/w p/d q/w q/d u/w u/d"},
 	} {
 		derived := derive.Derive(canonical(t, c.name, []byte(strings.Replace(two, "CLEAR", c.clear, 1)+c.house)), nil)
 		keepsSchema(t, derived)

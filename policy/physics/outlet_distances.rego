@@ -22,6 +22,12 @@ subjects contains [s.id, ["systems", i, "discharge", "clearances"]] if some i, s
 
 exempt contains outcome if some outcome in systems.without_outlet
 
+exempt contains [s.id, "no distance was measured"] if {
+	some s in input.systems
+	is_array(s.discharge.clearances)
+	count(s.discharge.clearances) == 0
+}
+
 judged contains s.id if {
 	some s in input.systems
 	s.kind in systems.soil_kinds

@@ -22,6 +22,10 @@ test_undetermined_when_not_all_can_be_compared if verdict(record({"s/win": {"si"
 
 test_undetermined_without_openings if verdict(record({})) == "undetermined"
 
+test_not_applicable_when_nothing_was_measured if {
+	verdict({"systems": [{"id": "s", "kind": "sub-slab", "discharge": {"clearances": []}}]}) == "not-applicable"
+}
+
 test_not_applicable_to_ventilation if verdict({"systems": [{"id": "s", "kind": "pressurization"}]}) == "not-applicable"
 
 test_unrecorded if verdict({"systems": [{"id": "s"}]}) == "unrecorded"
