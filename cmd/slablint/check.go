@@ -54,14 +54,19 @@ func newCheck(w world) *cobra.Command {
 			if err != nil {
 				return err
 			}
+			sources := archive.Sources(args, w.in, archive.IsRecord)
+			if slices.Contains(f.formats, lines) {
+				return f.stream(cmd.Context(), w, p, sources)
+			}
 			r := newReport()
-			if err := judgeAll(cmd.Context(), p, archive.Sources(args, w.in, archive.IsRecord), f.pictures(), &r); err != nil {
+			if err := judgeAll(cmd.Context(), p, sources, f.pictures(), &r); err != nil {
 				return err
 			}
 			return f.finish(w, &r)
 		},
 	}
 	f.add(cmd)
+	cmd.Flags().Lookup("format").Usage += ", or alone " + lines + " (a line a record, written as it is judged)"
 	return cmd
 }
 
@@ -205,7 +210,20 @@ type verdict struct {
 // judgeAll judges every source and adds to the report in their order. One bad
 // record never stops the others.
 func judgeAll(ctx context.Context, p *pipeline.Pipeline, sources iter.Seq2[archive.Source, error], pictures bool, r *finding.Report) error {
-	judge := func(s archive.Source, err error) verdict {
+	judge := judgeOne(ctx, p, pictures)
+	return archive.Each(ctx, sources, runtime.GOMAXPROCS(0), judge, func(v verdict) error {
+		if len(v.errs) > 0 {
+			r.Errors = append(r.Errors, v.errs...)
+		} else {
+			r.Jobs = append(r.Jobs, v.job)
+		}
+		return nil
+	})
+}
+
+// judgeOne judges one source, or says why it cannot be judged.
+func judgeOne(ctx context.Context, p *pipeline.Pipeline, pictures bool) func(archive.Source, error) verdict {
+	return func(s archive.Source, err error) verdict {
 		if err != nil {
 			return verdict{errs: []finding.Error{archive.AsError(s.Name, err)}}
 		}
@@ -219,12 +237,4 @@ func judgeAll(ctx context.Context, p *pipeline.Pipeline, sources iter.Seq2[archi
 		}
 		return verdict{job, errs}
 	}
-	return archive.Each(ctx, sources, runtime.GOMAXPROCS(0), judge, func(v verdict) error {
-		if len(v.errs) > 0 {
-			r.Errors = append(r.Errors, v.errs...)
-		} else {
-			r.Jobs = append(r.Jobs, v.job)
-		}
-		return nil
-	})
 }
