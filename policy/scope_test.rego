@@ -15,6 +15,9 @@ test_storeys if {
 test_contaminant if {
 	count(outside({"contaminants": ["radon"]}, {"job": {"contaminant": "chemical-vapor"}})) == 1
 	count(outside({"contaminants": ["radon"]}, {"job": {}})) == 0
+	count(outside({"contaminants": ["radon"]}, {"job": {"contaminant": "both"}})) == 0
+	count(outside({"contaminants": ["chemical-vapor"]}, {"job": {"contaminant": "both"}})) == 0
+	count(outside({"contaminants": ["chemical-vapor"]}, {"job": {"contaminant": "radon"}})) == 1
 }
 
 test_kind_of_building if {
@@ -26,4 +29,25 @@ test_new_houses if {
 	count(outside({"new_houses": "only"}, {"house": {"new_construction": false}})) == 1
 	count(outside({"new_houses": "never"}, {"house": {"new_construction": true}})) == 1
 	count(outside({"new_houses": "only"}, {"house": {}})) == 0
+}
+
+test_kind_of_system if {
+	depressurization := {"system_kinds": ["sub-slab", "drain-tile"]}
+	count(outside(depressurization, {"systems": [{"kind": "heat-recovery-ventilation"}]})) == 1
+	count(outside(depressurization, {"systems": [{"kind": "heat-recovery-ventilation"}, {"kind": "sub-slab"}]})) == 0
+	count(outside(depressurization, {"systems": [{"kind": "heat-recovery-ventilation"}, {}]})) == 0
+	count(outside(depressurization, {"systems": []})) == 0
+	count(outside(depressurization, {})) == 0
+}
+
+old(purpose, installed) := {"job": {"purpose": purpose, "existing_system": {"installed": {"si": installed}}}}
+
+# 1735689600 is the first second of 2025.
+test_older_system if {
+	from := {"installed_from": {"si": 1735689600}}
+	count(outside(from, old("inspection", 1735689599))) == 1
+	count(outside(from, old("inspection", 1735689600))) == 0
+	count(outside(from, old("new-installation", 1735689599))) == 0
+	count(outside(from, {"job": {"purpose": "inspection"}})) == 0
+	count(outside(from, {"job": {"existing_system": {"installed": {"si": 1735689599}}}})) == 0
 }

@@ -38,8 +38,9 @@ type Scope struct {
 	Contaminants  []string
 	HouseKinds    []string
 	SystemKinds   []string
-	InstalledFrom string // date: systems installed earlier are outside
+	InstalledFrom string // date: work on systems installed earlier is outside
 	NewHouses     string // "only", "never" or ""
+	installedFrom string // seconds since 1970-01-01 UTC
 }
 
 // Row is what one profile says of one requirement.
@@ -187,8 +188,17 @@ func (p *profileReader) scope(n *record.Node) Scope {
 			s.SystemKinds = p.texts(m)
 		case "installed_from":
 			s.InstalledFrom = p.text(m)
+			date, err := quantity.Parse(quantity.Date, s.InstalledFrom)
+			if err != nil {
+				p.fail(m, "installed_from needs a date: %v", err)
+				return
+			}
+			s.installedFrom = date.SI()
 		case "new_houses":
 			s.NewHouses = p.text(m)
+			if s.NewHouses != "only" && s.NewHouses != "never" {
+				p.fail(m, "new_houses is only or never, found %q", s.NewHouses)
+			}
 		}
 	})
 	return s

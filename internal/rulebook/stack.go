@@ -223,10 +223,11 @@ func (s Scope) data(profile string) map[string]any {
 			out[name] = anySlice(list)
 		}
 	}
-	for name, text := range map[string]string{"installed_from": s.InstalledFrom, "new_houses": s.NewHouses} {
-		if text != "" {
-			out[name] = text
-		}
+	if s.installedFrom != "" {
+		out["installed_from"] = map[string]any{"si": json.Number(s.installedFrom)}
+	}
+	if s.NewHouses != "" {
+		out["new_houses"] = s.NewHouses
 	}
 	return out
 }

@@ -4,7 +4,7 @@
 # custom:
 #   subject: entry route
 #   grade: recommended
-#   stage: roughed-in
+#   stage: running
 #   remedy: Take a photo of the sealed opening before it is covered, and name it in the record.
 #   limits:
 #     kinds: {dimension: choice, sense: one-of}

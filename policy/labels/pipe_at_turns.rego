@@ -4,7 +4,7 @@
 # custom:
 #   subject: label
 #   grade: required
-#   stage: closeout
+#   stage: roughed-in
 #   remedy: Add a label after each change of direction.
 #   limits:
 #     not_for: {dimension: choice, sense: none-of}

@@ -4,7 +4,7 @@
 # custom:
 #   subject: notice
 #   grade: recommended
-#   stage: closeout
+#   stage: running
 #   remedy: Tell the occupants before sealing, and air the rooms until the smell is gone.
 #   caution: Sealants and foams give off vapor; air the room and keep flames away.
 package policy.sealing.fumes_notice

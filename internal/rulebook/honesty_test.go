@@ -1,0 +1,76 @@
+package rulebook_test
+
+import (
+	"maps"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/record"
+	"github.com/slablint/slablint/internal/rulebook"
+)
+
+// Profiles say how each of their rows is known, name no document without need
+// and together ask for every requirement there is.
+func TestProfilesAreHonest(t *testing.T) {
+	rb, err := rulebook.Builtin()
+	if err != nil {
+		t.Fatal(err)
+	}
+	asked := map[string]bool{}
+	for _, name := range rb.ProfileNames() {
+		file := filepath.Join("../../policy/profiles", name+".yaml")
+		data, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		doc, err := record.ReadYAML(file, data, record.Limits{}) // refuses a row given twice
+		if err != nil {
+			t.Fatal(err)
+		}
+		s, err := rb.Select(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		cited := map[string]bool{}
+		rows := doc.Root.Get("requirements")
+		for i := range rows.Len() {
+			row := rows.Item(i)
+			asked[row.Key()] = true
+			if document := row.Get("source").Get("document"); document != nil {
+				cited[document.Text()] = true
+			}
+		}
+		for _, key := range slices.Sorted(maps.Keys(s.Profiles[0].Documents)) {
+			if !cited[key] {
+				t.Errorf("%s: document %q is cited by no row: drop it", file, key)
+			}
+		}
+		for _, requirement := range s.Asked() {
+			row, _ := s.Row(requirement)
+			if src := row.Source; src.Basis == finding.Published && (src.Document == "" || src.Edition == "" || src.Section == "") {
+				t.Errorf("%s:%d: %s is published: give document, edition and section", file, row.Line, requirement)
+			}
+			if strings.Contains(strings.ToLower(row.Source.Section), "unknown") {
+				t.Errorf("%s:%d: %s: leave out a section that is not known", file, row.Line, requirement)
+			}
+			for limit, v := range row.Limits {
+				if v.Unknown && row.Source.Basis == finding.Published {
+					t.Errorf("%s:%d: %s: limit %s is unknown, so nothing of it was read: basis from-memory", file, row.Line, requirement, limit)
+				}
+			}
+		}
+	}
+	all := rb.Requirements()
+	if len(all) < 150 {
+		t.Errorf("only %d requirements", len(all))
+	}
+	for _, r := range all {
+		if !asked[r.Name] {
+			t.Errorf("policy/%s: no profile asks for %s: add a row", r.File, r.Name)
+		}
+	}
+}
