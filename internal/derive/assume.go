@@ -8,6 +8,7 @@ const (
 	seaLevel          = "sea-level"
 	soilGas           = "soil-gas"
 	smoothPlastic     = "smooth-plastic"
+	sheetMetal        = "sheet-metal"
 	absBore           = "abs-bore"
 	flushInlet        = "flush-inlet"
 	freeJunction      = "free-junction"
@@ -24,6 +25,7 @@ var assumptionTable = []assumption{
 	{seaLevel, "0 m above the sea", "the altitude is not recorded"},
 	{soilGas, "12.5 °C, saturated with water vapor", "soil gas comes at 10 to 15 °C, near saturation: from memory"},
 	{smoothPlastic, "roughness 0.0015 mm", "drawn plastic pipe: from memory"},
+	{sheetMetal, "roughness 0.09 mm", "a plain metal downspout taken as galvanized duct, 0.0003 ft by the fit of its friction chart: common practice"},
 	{absBore, "the bore of PVC of the same schedule", "both are made to the outer diameters and walls of the schedule: common practice"},
 	{flushInlet, "loss coefficient 0.5", "a pipe end level with the roof of the pit: Crane TP-410"},
 	{freeJunction, "no loss beyond the recorded fittings", "no tee is recorded where legs meet"},

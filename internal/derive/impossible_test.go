@@ -131,7 +131,7 @@ func TestImpossibleRecords(t *testing.T) {
 		},
 		{
 			name: "downspout", record: []string{main + ", material: pvc, schedule: sch-40, standard: astm-d1785", "- {id: stack, shape: downspout-3x4, material: metal-downspout"},
-			lacks: map[place.Pointer]string{"/segments/2/velocity": "/systems/0/pipe/2/shape"},
+			lacks: map[place.Pointer]string{"/segments/2/velocity": "/systems/0/pipe/2/inner_sides"},
 		},
 		{
 			name: "guard not recorded", record: []string{"      guard: mesh\n", ""},

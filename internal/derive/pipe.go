@@ -8,7 +8,7 @@ import (
 )
 
 func readSegment(n node) *segment {
-	seg := &segment{node: n, next: -1, startsAt: -1, nominal: n.get("nominal_size").quantity().notBelow("a length"), length: n.get("length").quantity().notBelow("a length"), rise: n.get("rise").quantity()}
+	seg := &segment{node: n, next: -1, startsAt: -1, boreMethod: boreMethod, nominal: n.get("nominal_size").quantity().notBelow("a length"), length: n.get("length").quantity().notBelow("a length"), rise: n.get("rise").quantity()}
 	if seg.nominal.known() && seg.nominal.si == 0 {
 		seg.nominal.basis = seg.nominal.refuse(errors.New("pipe has a size"))
 	}
@@ -29,7 +29,7 @@ func (seg *segment) readBore() {
 		seg.boreBasis = shapeBasis
 		return
 	case shape != "round":
-		seg.boreBasis = refused("the opening of a downspout is not the size it is sold by, and no measured one can be recorded", seg.get("shape").at())
+		seg.readSides(shapeBasis)
 		return
 	case seg.get("inner_diameter").exists():
 		seg.boreBasis, seg.boreUnit = join(inner.basis, shapeBasis), inner.unit
@@ -51,6 +51,37 @@ func (seg *segment) readBore() {
 	}
 	seg.bore = bore
 }
+
+// readSides finds the opening of a downspout from its two measured sides: the
+// size it is sold by is not that of its opening.
+func (seg *segment) readSides(shape *basis) {
+	list := seg.get("inner_sides")
+	sides := list.items()
+	switch {
+	case len(sides) == 0:
+		seg.boreBasis = lacking(list.at())
+		return
+	case len(sides) != 2:
+		seg.boreBasis = refused("a rectangle has two sides", list.at())
+		return
+	}
+	a, b := sides[0].quantity(), sides[1].quantity()
+	seg.boreBasis, seg.boreUnit, seg.boreMethod = join(a.basis, b.basis, shape), a.unit, sidesMethod
+	if !seg.boreBasis.known() {
+		return
+	}
+	for _, side := range []figure{a, b} {
+		if side.si <= 0 {
+			seg.boreBasis = side.refuse(errors.New("a side is above zero"))
+		}
+	}
+	seg.bore = airflow.Rectangular(a.si, b.si)
+}
+
+const (
+	boreMethod  = "measured, else by trade size and standard"
+	sidesMethod = "hydraulic diameter: four times the area between the measured sides over their girth"
+)
 
 // wall is what fixes the bore of plastic pipe besides its size.
 func (seg *segment) wall() (airflow.Wall, *basis) {
@@ -96,6 +127,13 @@ func (seg *segment) readRoughness() {
 			return
 		}
 		seg.roughness, seg.roughBasis = rough, join(b, assuming(smoothPlastic))
+	case "metal-downspout":
+		rough, _, err := airflow.Roughness(airflow.SteelDuct)
+		if err != nil {
+			seg.roughBasis = b.refuse(err)
+			return
+		}
+		seg.roughness, seg.roughBasis = rough, join(b, assuming(sheetMetal))
 	default:
 		seg.roughBasis = refused("no roughness is known of pipe of this material", seg.get("material").at())
 	}
@@ -148,7 +186,11 @@ func (seg *segment) fitting(n node) (airflow.Fitting, *basis) {
 	case !seg.boreBasis.known():
 		return airflow.Fitting{}, seg.boreBasis
 	}
-	f, _, err := airflow.NewFitting(airflow.FittingKind(kind), seg.nominal.si, seg.bore)
+	size := seg.nominal.si
+	if seg.boreMethod == sidesMethod {
+		size = 0 // lengths listed by size are those of round pipe
+	}
+	f, _, err := airflow.NewFitting(airflow.FittingKind(kind), size, seg.bore)
 	if err != nil {
 		return f, refused(err.Error(), coefficient.at())
 	}

@@ -16,7 +16,7 @@ func (d *deriver) segmentValues() []any {
 			e := entry(seg.node, 16)
 			out = append(out, e)
 			e["system"] = s.id()
-			e["inner_diameter"] = d.exact(quantity.Length, figure{seg.bore.Hydraulic, seg.boreUnit, seg.boreBasis}, "measured, else by trade size and standard")
+			e["inner_diameter"] = d.exact(quantity.Length, figure{seg.bore.Hydraulic, seg.boreUnit, seg.boreBasis}, seg.boreMethod)
 			e["feeds"] = d.exact(quantity.Number, figure{float64(seg.feeds), "1", s.flowing}, "suction points whose air passes")
 			e["flow"] = d.value(quantity.Flow, seg.flow, "at the flow used", s.flowDigits(s.carriesAll(i)))
 			e["velocity"] = d.model(quantity.Velocity, seg.speed, "flow over bore")

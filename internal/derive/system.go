@@ -59,6 +59,7 @@ type segment struct {
 	bore       airflow.Bore
 	boreBasis  *basis
 	boreUnit   string
+	boreMethod string
 	length     figure  // m
 	rise       figure  // m, in the direction of flow
 	roughness  float64 // m

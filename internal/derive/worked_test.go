@@ -2,6 +2,7 @@ package derive_test
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/slablint/slablint/internal/derive"
@@ -185,4 +186,58 @@ func TestLossByHand(t *testing.T) {
 	if got := si(t, derived, "/suction_points/0/pit_suction"); math.Abs(got-want) > 1e-4*want {
 		t.Errorf("suction in the pit is %v, by hand %v", got, want)
 	}
+}
+
+// A downspout by its measured sides: speed by the true area, friction by the
+// hydraulic diameter, 4 times area over girth (every text), the wall as rough as
+// galvanized duct, 0.0003 ft.
+func TestDownspoutByHand(t *testing.T) {
+	derived := derive.Derive(downspout(t, ", inner_sides: [3-1/4 in, 2-3/8 in]"), nil)
+	const (
+		width, depth, rough = 3.25 * 0.0254, 2.375 * 0.0254, 0.0003 * 0.3048
+		flow                = 55 * 0.3048 * 0.3048 * 0.3048 / 60
+	)
+	bore := 4 * width * depth / (2 * (width + depth))
+	density, viscosity := si(t, derived, "/air/density"), si(t, derived, "/air/viscosity")
+	speed := flow / (width * depth)
+	re := density * speed * bore / viscosity
+	a := math.Pow(2.457*math.Log(1/(math.Pow(7/re, 0.9)+0.27*rough/bore)), 16)
+	f := 8 * math.Pow(math.Pow(8/re, 12)+math.Pow(a+math.Pow(37530/re, 16), -1.5), 1.0/12)
+	for at, want := range map[place.Pointer]float64{
+		"/segments/2/inner_diameter":  bore,
+		"/segments/2/velocity":        speed,
+		"/segments/2/reynolds":        re,
+		"/segments/2/friction_factor": f,
+		"/segments/2/loss":            density * speed * speed / 2 * (f*18*0.3048/bore + 0.65), // mesh guard
+		"/discharges/0/exit_velocity": speed,
+	} {
+		if got := si(t, derived, at); math.Abs(got-want) > 1e-4*want {
+			t.Errorf("%s is %v, by hand %v", at, got, want)
+		}
+	}
+	if assumed := value(t, derived, "/segments/2/loss")["assumed"].([]any); !slices.Contains(assumed, any("sheet-metal")) {
+		t.Errorf("how rough the metal was taken to be is not said: %v", assumed)
+	}
+}
+
+// The size that a downspout is sold by is not that of its opening.
+func TestDownspoutWithoutSides(t *testing.T) {
+	for _, c := range []struct{ sides, lacks string }{
+		{"", "/systems/0/pipe/2/inner_sides"},
+		{", inner_sides: [3 in, 0 in]", "/systems/0/pipe/2/inner_sides/1"},
+		{", inner_sides: [3 in, 2 in, 3 in, 2 in]", "/systems/0/pipe/2/inner_sides"},
+	} {
+		derived := derive.Derive(downspout(t, c.sides), nil)
+		for _, at := range []place.Pointer{"/segments/2/inner_diameter", "/segments/2/velocity", "/systems/0/pipe_loss", "/discharges/0/exit_velocity"} {
+			if got := lacks(t, derived, at); !slices.Contains(got, c.lacks) {
+				t.Errorf("%s: %s lacks %v", c.sides, at, got)
+			}
+		}
+	}
+}
+
+// downspout is testdata/one.yaml with a downspout for its stack.
+func downspout(t testing.TB, sides string) map[string]any {
+	return variant(t, "- {id: stack, shape: round, nominal_size: 4 in, material: pvc, schedule: sch-40, standard: astm-d1785",
+		"- {id: stack, shape: downspout-3x4, material: metal-downspout"+sides)
 }
