@@ -157,4 +157,3 @@ func ask[T any](t *testing.T, b *tab, expression string) T {
 	}
 	return answer
 }
-
