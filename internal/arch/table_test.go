@@ -37,6 +37,7 @@ var rooms = []room{
 	{"form", "record"},
 	{"intake", "finding place quantity record"},
 	{"cmd/slablint", "place finding record schema rulebook outcome pipeline report drawing archive gate settings summary form intake"},
+	{"scaffold", ""},
 	{"arch", ""},
 }
 

@@ -1,6 +1,7 @@
 package rulebook_test
 
 import (
+	"cmp"
 	"fmt"
 	"maps"
 	"os"
@@ -21,7 +22,7 @@ func TestRuleFiles(t *testing.T) {
 	for file, source := range regoFiles(t) {
 		files[file] = string(source)
 	}
-	for _, m := range misplaced(t, files, reportTopics(t)) {
+	for _, m := range append(misplaced(t, files, reportTopics(t)), placeholders(files)...) {
 		t.Error(m)
 	}
 	rb, err := rulebook.Builtin()
@@ -49,6 +50,13 @@ func TestRuleFileMistakesAreStopped(t *testing.T) {
 		if (want == "") != (found == "") || !strings.Contains(found, want) {
 			t.Errorf("want %q, found %q", want, found)
 		}
+	}
+	unfilled := strings.Join(placeholders(map[string]string{
+		"fan/listed.rego":      "# METADATA\n# title: FILL IN what must be true\n" + rule,
+		"fan/listed_test.rego": test + "\n\ntest_met if 1 == 1",
+	}), "\n")
+	if want := "policy/fan/listed.rego:2: left to fill in: what must be true"; unfilled != want {
+		t.Errorf("want %q, found %q", want, unfilled)
 	}
 	good := rulebook.Requirement{Name: "fan.a", Title: "The fan runs", Remedy: "Start it.", File: "fan/a.rego", Line: 1}
 	stopped, same, unended := good, good, good
@@ -100,6 +108,22 @@ func misplaced(t *testing.T, files map[string]string, topics []string) []string 
 		}
 		if _, ok := files[base+".rego"]; testFile && !ok {
 			say("there is no rule %s.rego that this would test: rename it or write the rule", base)
+		}
+	}
+	return out
+}
+
+// placeholders finds what internal/scaffold wrote and nobody has filled in yet.
+func placeholders(files map[string]string) []string {
+	var out []string
+	for _, file := range slices.Sorted(maps.Keys(files)) {
+		line := 0
+		for text := range strings.Lines(files[file]) {
+			line++
+			if _, what, found := strings.Cut(text, "FILL IN"); found {
+				what = strings.Trim(what, " \"\n")
+				out = append(out, fmt.Sprintf("policy/%s:%d: left to fill in: %s", file, line, cmp.Or(what, "the condition")))
+			}
 		}
 	}
 	return out

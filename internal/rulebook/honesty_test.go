@@ -46,13 +46,13 @@ func TestProfilesAreHonest(t *testing.T) {
 		}
 		for _, key := range slices.Sorted(maps.Keys(s.Profiles[0].Documents)) {
 			if !cited[key] {
-				t.Errorf("%s: document %q is cited by no row: drop it", file, key)
+				t.Errorf("%s:%d: document %q is cited by no row: drop it", file, doc.Root.Get("documents").Get(key).KeySpot(file).Line, key)
 			}
 		}
 		for _, requirement := range s.Asked() {
 			row, _ := s.Row(requirement)
 			if src := row.Source; src.Basis == finding.Published && (src.Document == "" || src.Edition == "" || src.Section == "") {
-				t.Errorf("%s:%d: %s is published: give document, edition and section", file, row.Line, requirement)
+				t.Errorf("%s:%d: %s is published, so a reader must find it: give document, edition and section, or the basis from-memory", file, row.Line, requirement)
 			}
 			if strings.Contains(strings.ToLower(row.Source.Section), "unknown") {
 				t.Errorf("%s:%d: %s: leave out a section that is not known", file, row.Line, requirement)
@@ -70,7 +70,7 @@ func TestProfilesAreHonest(t *testing.T) {
 	}
 	for _, r := range all {
 		if !asked[r.Name] {
-			t.Errorf("policy/%s: no profile asks for %s: add a row", r.File, r.Name)
+			t.Errorf("policy/%s:%d: no profile asks for %s: add a row to one of policy/profiles/", r.File, r.Line, r.Name)
 		}
 	}
 }

@@ -3,6 +3,7 @@ package rulebook
 import (
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -113,7 +114,10 @@ func TestOverlays(t *testing.T) {
 				return
 			}
 			if err == nil || !strings.Contains(err.Error(), tt.want) {
-				t.Errorf("got %v, want %s", err, tt.want)
+				t.Fatalf("got %v, want %s", err, tt.want)
+			}
+			if !atLine.MatchString(err.Error()) {
+				t.Errorf("no file and line in %v", err)
 			}
 		})
 	}
@@ -168,11 +172,11 @@ func TestRuleMistakes(t *testing.T) {
 		{"network", "s.fan.place in", "http.send({}).status_code == 200\n\ts.fan.place in", "undefined function http.send"},
 		{"clock", "s.fan.place in", "time.now_ns() > 0\n\ts.fan.place in", "undefined function time.now_ns"},
 		{"unstoppable shift", "s.fan.place in", "bits.lsh(1, 9) > 0\n\ts.fan.place in", "undefined function bits.lsh"},
-		{"no title", "# title: The outlet is high enough\n", "", "METADATA title is empty"},
+		{"no title", "# title: The outlet is high enough\n", "", "METADATA field title is missing or empty"},
 		{"unknown METADATA field", "#   remedy:", "#   remdy: x\n#   remedy:", `unknown METADATA field "remdy"`},
 		{"unknown grade", "grade: hazard", "grade: grave", `unknown grade "grave"`},
 		{"limit without sense", ", sense: at-least", "", `limit "minimum" needs a dimension and a sense`},
-		{"no subjects", "subjects contains", "things contains", `the rule defines no "subjects" set`},
+		{"no subjects", "subjects contains", "things contains", `the rule defines no set "subjects"`},
 		{"file and package differ", "package policy.sample.height", "package policy.sample.depth", "belongs in sample/depth.rego"},
 	}
 	for _, tt := range tests {
@@ -183,8 +187,14 @@ func TestRuleMistakes(t *testing.T) {
 			}
 			_, err := read(fstest.MapFS{"sample/height.rego": {Data: []byte(source)}})
 			if err == nil || !strings.Contains(err.Error(), tt.want) {
-				t.Errorf("got %v, want %s", err, tt.want)
+				t.Fatalf("got %v, want %s", err, tt.want)
+			}
+			if !atLine.MatchString(err.Error()) {
+				t.Errorf("no file and line in %v", err)
 			}
 		})
 	}
 }
+
+// atLine is how a mistake in a rule or in a profile says where it stands.
+var atLine = regexp.MustCompile(`(\.rego|\.yaml):[0-9]+`)

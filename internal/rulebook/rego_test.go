@@ -2,6 +2,7 @@ package rulebook_test
 
 import (
 	"bytes"
+	"cmp"
 	"context"
 	"flag"
 	"io/fs"
@@ -20,23 +21,24 @@ import (
 	"github.com/slablint/slablint/internal/rulebook"
 )
 
-const policyFolder = "../../policy"
-
 // While writing rules: go test ./internal/rulebook -topics exhaust,fan
-var topics = flag.String("topics", "", "look only at these topics, separated by commas")
+var (
+	topics       = flag.String("topics", "", "look only at these topics, separated by commas")
+	policyFolder = flag.String("policy", "../../policy", "look at the rules of this folder")
+)
 
 // regoFiles reads every Rego file of the policy folder, tests included.
 func regoFiles(t *testing.T) map[string][]byte {
 	t.Helper()
 	files := map[string][]byte{}
-	err := fs.WalkDir(os.DirFS(policyFolder), ".", func(file string, entry fs.DirEntry, err error) error {
+	err := fs.WalkDir(os.DirFS(*policyFolder), ".", func(file string, entry fs.DirEntry, err error) error {
 		if err != nil || entry.IsDir() || !strings.HasSuffix(file, ".rego") {
 			return err
 		}
 		if topic, _, nested := strings.Cut(file, "/"); nested && *topics != "" && !slices.Contains(strings.Split(*topics, ","), topic) {
 			return nil
 		}
-		files[file], err = fs.ReadFile(os.DirFS(policyFolder), file)
+		files[file], err = fs.ReadFile(os.DirFS(*policyFolder), file)
 		return err
 	})
 	if err != nil {
@@ -64,15 +66,29 @@ func TestRegoIsFormatted(t *testing.T) {
 			continue
 		}
 		if *update && !bytes.Equal(source, want) {
-			if err := os.WriteFile(policyFolder+"/"+file, want, 0o644); err != nil {
+			if err := os.WriteFile(*policyFolder+"/"+file, want, 0o644); err != nil {
 				t.Fatal(err)
 			}
 			source = want
 		}
 		if !bytes.Equal(source, want) {
-			t.Errorf("policy/%s is not formatted: run go test ./internal/rulebook -run Formatted -update", file)
+			t.Errorf("policy/%s:%d: not formatted from here on: run go test ./internal/rulebook -run Formatted -update", file, firstDifference(source, want))
 		}
 	}
+}
+
+// firstDifference is the number of the first line in which two texts differ.
+func firstDifference(a, b []byte) int {
+	line := 1
+	for i := range min(len(a), len(b)) {
+		if a[i] != b[i] {
+			break
+		}
+		if a[i] == '\n' {
+			line++
+		}
+	}
+	return line
 }
 
 // Rego unit tests run against the same type check as the rules, and must reach
@@ -99,17 +115,26 @@ func TestRego(t *testing.T) {
 	for r := range results {
 		count++
 		if r.Error != nil || r.Fail {
-			t.Errorf("%s: %s.%s failed (%v)", r.Location, r.Package, r.Name, r.Error)
+			t.Errorf("policy/%s:%d: %s does not hold (%s): run go test ./internal/rulebook -topics %s while you mend it, or the rule",
+				r.Location.File, r.Location.Row, r.Name, cmp.Or(reason(r), "false"), strings.Split(r.Location.File, "/")[0])
 		}
 	}
 	report := coverage.Report(modules)
 	for file, f := range report.Files {
-		if strings.HasSuffix(file, "_test.rego") {
-			continue
+		if strings.HasSuffix(file, "_test.rego") || *topics != "" && !strings.Contains(file, "/") {
+			continue // what rules share needs the tests of all topics
 		}
 		for _, gap := range f.NotCovered {
-			t.Errorf("policy/%s:%d-%d: no test reaches this", file, gap.Start.Row, gap.End.Row)
+			t.Errorf("policy/%s:%d: no test reaches lines %d to %d: write one that does, or drop them", file, gap.Start.Row, gap.Start.Row, gap.End.Row)
 		}
 	}
 	t.Logf("%d Rego tests, rule coverage %.1f %%", count, report.Coverage)
+}
+
+// reason is what a test that could not be run says.
+func reason(r *tester.Result) string {
+	if r.Error == nil {
+		return ""
+	}
+	return r.Error.Error()
 }

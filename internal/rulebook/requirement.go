@@ -5,6 +5,7 @@ package rulebook
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -66,28 +67,30 @@ func requirementOf(file string, module *ast.Module) (Requirement, error) {
 	}
 	r.Line = note.Location.Row
 	r.Title, r.Why = strings.TrimSpace(note.Title), strings.Join(strings.Fields(note.Description), " ")
-	for field := range note.Custom {
+	for _, field := range slices.Sorted(maps.Keys(note.Custom)) {
 		if !slices.Contains(metadataFields, field) {
 			return fail("unknown METADATA field %q: expected one of %s", field, strings.Join(metadataFields, ", "))
 		}
 	}
 	text := func(field string) string { s, _ := note.Custom[field].(string); return strings.TrimSpace(s) }
 	r.Subject, r.Remedy, r.Caution = text("subject"), text("remedy"), text("caution")
-	for field, value := range map[string]string{"title": r.Title, "description": r.Why, "subject": r.Subject, "remedy": r.Remedy} {
-		if value == "" {
-			return fail("METADATA %s is empty", field)
+	for _, needed := range []struct{ field, value string }{
+		{"title", r.Title}, {"description", r.Why}, {"custom.subject", r.Subject}, {"custom.remedy", r.Remedy},
+	} {
+		if needed.value == "" {
+			return fail("METADATA field %s is missing or empty: write it, every report shows it", needed.field)
 		}
 	}
 	var err error
 	if r.Grade, err = finding.ParseGrade(text("grade")); err != nil {
-		return fail("%v", err)
+		return fail("METADATA field custom.grade: %v", err)
 	}
 	if r.Stage, err = finding.ParseStage(text("stage")); err != nil {
-		return fail("%v", err)
+		return fail("METADATA field custom.stage: %v", err)
 	}
 	limits, _ := note.Custom["limits"].(map[string]any)
-	for name, raw := range limits {
-		fields, _ := raw.(map[string]any)
+	for _, name := range slices.Sorted(maps.Keys(limits)) {
+		fields, _ := limits[name].(map[string]any)
 		l := Limit{}
 		l.Dimension, _ = fields["dimension"].(string)
 		l.Sense, _ = fields["sense"].(string)
@@ -108,7 +111,7 @@ func requirementOf(file string, module *ast.Module) (Requirement, error) {
 	slices.Sort(r.Sets)
 	for _, needed := range []string{"subjects", "deficient"} {
 		if !slices.Contains(r.Sets, needed) {
-			return fail("the rule defines no %q set", needed)
+			return fail("the rule defines no set %q: every rule says what it is applied to and what makes it deficient", needed)
 		}
 	}
 	return r, nil
