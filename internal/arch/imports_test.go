@@ -6,7 +6,10 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"maps"
+	"os"
 	"os/exec"
+	"path"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -21,13 +24,14 @@ var repository = filepath.Join("..", "..")
 
 // goPackage is what this test needs of one package in go list's answer.
 type goPackage struct {
-	ImportPath, Name, Doc              string
+	Dir, ImportPath, Name, Doc         string
+	GoFiles, TestGoFiles, XTestGoFiles []string
 	Imports, TestImports, XTestImports []string
 }
 
 // goList asks the go command for every package of this module, once.
 var goList = sync.OnceValues(func() (map[string]goPackage, error) {
-	cmd := exec.Command("go", "list", "-e", "-json=ImportPath,Name,Doc,Imports,TestImports,XTestImports", "./...")
+	cmd := exec.Command("go", "list", "-e", "-json=Dir,ImportPath,Name,Doc,GoFiles,TestGoFiles,XTestGoFiles,Imports,TestImports,XTestImports", "./...")
 	cmd.Dir = repository
 	var stderr strings.Builder
 	cmd.Stderr = &stderr
@@ -71,7 +75,7 @@ func ours(importPath string) bool {
 }
 
 // foreignOf finds the row of the module that an import path belongs to.
-func foreignOf(importPath string) (foreign, bool) {
+func foreignOf(foreigns []foreign, importPath string) (foreign, bool) {
 	for _, f := range foreigns {
 		if importPath == f.module || strings.HasPrefix(importPath, f.module+"/") {
 			return f, true
@@ -103,61 +107,108 @@ func importsOf(p goPackage) (own, others []string) {
 	return own, others
 }
 
-func TestTableIsOrdered(t *testing.T) {
+// place is where a package first holds a text, as file and line; the folder
+// when none of its files does.
+func (p goPackage) place(text string) string {
+	folder := strings.TrimPrefix(strings.TrimPrefix(p.ImportPath, modulePath), "/")
+	for _, name := range slices.Concat(p.GoFiles, p.TestGoFiles, p.XTestGoFiles) {
+		if data, err := os.ReadFile(filepath.Join(p.Dir, name)); err == nil {
+			if before, _, found := strings.Cut(string(data), text); found {
+				return fmt.Sprintf("%s:%d", path.Join(folder, name), 1+strings.Count(before, "\n"))
+			}
+		}
+	}
+	return folder
+}
+
+// rowPlace is the file and line of a row in the tables of table_test.go.
+func rowPlace(name string) string {
+	data, err := os.ReadFile("table_test.go")
+	if err != nil {
+		return "internal/arch/table_test.go"
+	}
+	before, _, found := strings.Cut(string(data), "\t{\""+name+"\", ")
+	if !found {
+		return "internal/arch/table_test.go"
+	}
+	return fmt.Sprintf("internal/arch/table_test.go:%d", 1+strings.Count(before, "\n"))
+}
+
+func report(t *testing.T, mistakes []string) {
+	t.Helper()
+	for _, m := range mistakes {
+		t.Error(m)
+	}
+}
+
+func TestTableIsOrdered(t *testing.T) { report(t, orderMistakes(rooms)) }
+
+func orderMistakes(rooms []room) []string {
+	var out []string
 	above := map[string]bool{}
 	for _, r := range rooms {
 		if above[r.name] {
-			t.Errorf("%s has two rows", r.name)
+			out = append(out, fmt.Sprintf("%s: %s has two rows: make them one", rowPlace(r.name), r.name))
 		}
 		for _, used := range strings.Fields(r.uses) {
 			if !above[used] {
-				t.Errorf("the row of %s names %s, which has no row above it: data flows one way, so order the rows as a record passes through them", r.name, used)
+				out = append(out, fmt.Sprintf("%s: the row of %s names %s, which has no row above it: data flows one way, so order the rows as a record passes through them", rowPlace(r.name), r.name, used))
 			}
 		}
 		above[r.name] = true
 	}
+	return out
 }
 
-func TestImportsAreThoseOfTheTable(t *testing.T) {
-	packages := listPackages(t)
+func TestImportsAreThoseOfTheTable(t *testing.T) { report(t, importMistakes(listPackages(t), rooms)) }
+
+func importMistakes(packages map[string]goPackage, rooms []room) []string {
+	var out []string
 	rows := map[string]bool{}
 	for _, r := range rooms {
 		rows[r.name] = true
 		p, exists := packages[r.name]
 		if !exists {
-			t.Errorf("%s has a row in table_test.go but no package: strike the row", r.name)
+			out = append(out, fmt.Sprintf("%s: %s has a row but no package: strike the row", rowPlace(r.name), r.name))
 			continue
 		}
 		own, _ := importsOf(p)
 		for _, used := range own {
 			if !has(r.uses, used) {
-				t.Errorf("%s imports %s, which its row in table_test.go does not allow: hand it what it needs as an argument or, if the design has changed, add it to the row and run go test ./internal/arch -update", r.name, used)
+				out = append(out, fmt.Sprintf("%s: %s imports %s, which its row in internal/arch/table_test.go does not allow: hand it what it needs as an argument or, if the design has changed, add it to the row and run go test ./internal/arch -update", p.place(used+`"`), r.name, used))
 			}
 		}
 		for _, used := range strings.Fields(r.uses) {
 			if !slices.Contains(own, used) {
-				t.Errorf("%s does not import %s any more: strike it from the row in table_test.go and run go test ./internal/arch -update", r.name, used)
+				out = append(out, fmt.Sprintf("%s: %s does not import %s any more: strike it from the row and run go test ./internal/arch -update", rowPlace(r.name), r.name, used))
 			}
 		}
 	}
-	for name := range packages {
+	for _, name := range slices.Sorted(maps.Keys(packages)) {
 		if !rows[name] {
-			t.Errorf("%s has no row in table_test.go: add one where a record passes through it, with what it may import", name)
+			out = append(out, fmt.Sprintf("%s: %s has no row in internal/arch/table_test.go: add one where a record passes through it, with what it may import", packages[name].place("package "), name))
 		}
 	}
+	return out
 }
 
 func TestModulesOfOthersStayInTheirRoom(t *testing.T) {
+	report(t, foreignMistakes(listPackages(t), foreigns))
+}
+
+func foreignMistakes(packages map[string]goPackage, foreigns []foreign) []string {
+	var out []string
 	inCode, inTests := map[string]string{}, map[string]string{} // module -> rooms that import it
-	for name, p := range listPackages(t) {
+	for _, name := range slices.Sorted(maps.Keys(packages)) {
+		p := packages[name]
 		_, others := importsOf(p)
 		for _, path := range others {
-			f, known := foreignOf(path)
+			f, known := foreignOf(foreigns, path)
 			switch {
 			case !known:
-				t.Errorf("%s imports %s: its module has no row in table_test.go; every module is a debt, so add one only with the room that owns it and the reason", name, path)
+				out = append(out, fmt.Sprintf("%s: %s imports %s: its module has no row in internal/arch/table_test.go; every module is a debt, so add one only with the room that owns it and the reason", p.place(path), name, path))
 			case !has(f.code, name):
-				t.Errorf("%s imports %s, which is kept to %q: call that room instead", name, path, f.code)
+				out = append(out, fmt.Sprintf("%s: %s imports %s, which is kept to %q: call that room instead", p.place(path), name, path, f.code))
 			}
 			inCode[f.module] += " " + name
 		}
@@ -165,59 +216,73 @@ func TestModulesOfOthersStayInTheirRoom(t *testing.T) {
 			if ours(path) || standard(path) {
 				continue
 			}
-			f, known := foreignOf(path)
+			f, known := foreignOf(foreigns, path)
 			if !known || f.tests != anyTest && !has(f.tests, name) && !has(f.code, name) {
-				t.Errorf("the tests of %s import %s: give its module a row in table_test.go that allows this, with the reason", name, path)
+				out = append(out, fmt.Sprintf("%s: the tests of %s import %s: give its module a row in internal/arch/table_test.go that allows this, with the reason", p.place(path), name, path))
 			}
 			inTests[f.module] += " " + name
 		}
 	}
 	for _, f := range foreigns {
+		if f.why == "" {
+			out = append(out, fmt.Sprintf("%s: %s has no reason: say what it does that we would otherwise write", rowPlace(f.module), f.module))
+		}
 		for _, name := range strings.Fields(f.code) {
 			if !has(inCode[f.module], name) {
-				t.Errorf("%s does not import %s any more: strike it from the module's row in table_test.go", name, f.module)
+				out = append(out, fmt.Sprintf("%s: %s does not import %s any more: strike it from the row", rowPlace(f.module), name, f.module))
 			}
 		}
 		if f.tests == anyTest {
 			if inTests[f.module] == "" {
-				t.Errorf("no test imports %s any more: strike it from the module's row in table_test.go", f.module)
+				out = append(out, fmt.Sprintf("%s: no test imports %s any more: strike the row", rowPlace(f.module), f.module))
 			}
 			continue
 		}
 		for _, name := range strings.Fields(f.tests) {
 			if !has(inTests[f.module], name) {
-				t.Errorf("the tests of %s do not import %s any more: strike it from the module's row in table_test.go", name, f.module)
+				out = append(out, fmt.Sprintf("%s: the tests of %s do not import %s any more: strike it from the row", rowPlace(f.module), name, f.module))
 			}
 		}
 	}
+	return out
 }
 
 func TestStandardPackagesThatResultsMustNotDependOn(t *testing.T) {
-	packages := listPackages(t)
+	report(t, restrictedMistakes(listPackages(t), restricted))
+}
+
+func restrictedMistakes(packages map[string]goPackage, restricted []foreign) []string {
+	var out []string
 	for _, s := range restricted {
-		for name, p := range packages {
-			switch imports := slices.Contains(p.Imports, s.module); {
+		for _, name := range slices.Sorted(maps.Keys(packages)) {
+			switch imports := slices.Contains(packages[name].Imports, s.module); {
 			case imports && !has(s.code, name):
-				t.Errorf("%s imports %s: %s (table_test.go, restricted)", name, s.module, s.why)
+				out = append(out, fmt.Sprintf("%s: %s imports %s: %s; take what it gives as an argument (restricted in internal/arch/table_test.go)", packages[name].place(`"`+s.module+`"`), name, s.module, s.why))
 			case !imports && has(s.code, name):
-				t.Errorf("%s does not import %s any more: strike it from restricted in table_test.go", name, s.module)
+				out = append(out, fmt.Sprintf("%s: %s does not import %s any more: strike it from the row", rowPlace(s.module), name, s.module))
 			}
 		}
 	}
+	return out
 }
 
-func TestEveryPackageSaysWhatItIs(t *testing.T) {
-	for name, p := range listPackages(t) {
+func TestEveryPackageSaysWhatItIs(t *testing.T) { report(t, commentMistakes(listPackages(t))) }
+
+func commentMistakes(packages map[string]goPackage) []string {
+	var out []string
+	for _, name := range slices.Sorted(maps.Keys(packages)) {
+		p := packages[name]
 		opening := "Package " + p.Name + " "
 		if p.Name == "main" {
-			opening = "Command " + filepath.Base(p.ImportPath) + " "
+			opening = "Command " + path.Base(p.ImportPath) + " "
 		}
 		if !strings.HasPrefix(p.Doc, opening) || !strings.HasSuffix(p.Doc, ".") {
-			t.Errorf("the package comment of %s is %q: begin it %q and end its first sentence with a full stop", name, p.Doc, opening)
+			out = append(out, fmt.Sprintf("%s: the package comment of %s is %q: begin it %q and end its first sentence with a full stop", p.place("package "+p.Name+"\n"), name, p.Doc, opening))
 		}
 		switch p.Name {
 		case "util", "utils", "common", "helper", "helpers", "misc", "shared":
-			t.Errorf("%s: name a package after what it is about; %q tells nothing", name, p.Name)
+			out = append(out, fmt.Sprintf("%s: %s: name a package after what it is about; %q tells nothing", p.place("package "), name, p.Name))
 		}
 	}
+	return out
 }

@@ -64,6 +64,9 @@ func TestConventionsStopWhatCompiles(t *testing.T) {
 		if (want == "") != (found == "") || !strings.Contains(found, want) {
 			t.Errorf("want %q, found %q in\n%s", want, found, source)
 		}
+		if want != "" && !strings.HasPrefix(found, "policy/a/b.rego:") {
+			t.Errorf("no file and line in %q", found)
+		}
 	}
 }
 
@@ -284,7 +287,7 @@ func (c *convention) path(t *ast.Term, list *ast.Array) {
 			return
 		}
 		if node = c.step(node, part); node == nil {
-			c.say(t.Location, "the path %s leads nowhere in the record: %s is unknown there", t, part)
+			c.say(t.Location, "the path %s leads nowhere in the record: %s is unknown there; spell it as in schema/canonical.schema.json", t, part)
 		}
 	})
 }
@@ -303,7 +306,7 @@ func (c *convention) compared(e *ast.Expr, known scope) {
 		}
 		check := func(word *ast.Term) {
 			if s, ok := word.Value.(ast.String); ok && !slices.Contains(node.Enum, any(string(s))) {
-				c.say(e.Location, "%s can never be %s", pair[0], word)
+				c.say(e.Location, "%s can never be %s: use one of %v, or add the word in schema/job.schema.json", pair[0], word, node.Enum)
 			}
 		}
 		check(pair[1])

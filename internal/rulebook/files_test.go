@@ -47,6 +47,9 @@ func TestRuleFileMistakesAreStopped(t *testing.T) {
 		"one folder below the policy": {"fan/a/b.rego": "package policy.fan.a.b", "fan/a/b_test.rego": "package policy.fan.a.b_test"},
 	} {
 		found := strings.Join(misplaced(t, files, known), "\n")
+		if want != "" && !startsAtLine.MatchString(found) {
+			t.Errorf("no file and line in %q", found)
+		}
 		if (want == "") != (found == "") || !strings.Contains(found, want) {
 			t.Errorf("want %q, found %q", want, found)
 		}
@@ -68,11 +71,16 @@ func TestRuleFileMistakesAreStopped(t *testing.T) {
 		"end the remedy":     {unended},
 	} {
 		found := strings.Join(miswritten(list), "\n")
+		if want != "" && !startsAtLine.MatchString(found) {
+			t.Errorf("no file and line in %q", found)
+		}
 		if (want == "") != (found == "") || !strings.Contains(found, want) {
 			t.Errorf("want %q, found %q", want, found)
 		}
 	}
 }
+
+var startsAtLine = regexp.MustCompile(`^policy/[a-z_/]+\.rego:[0-9]+: `)
 
 func misplaced(t *testing.T, files map[string]string, topics []string) []string {
 	t.Helper()
