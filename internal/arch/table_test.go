@@ -68,6 +68,7 @@ var foreigns = []foreign{
 	{"golang.org/x/image", "drawing", "", "makes photos small with a good filter"},
 	{"golang.org/x/term", "cmd/slablint", "", "tells a terminal from a file"},
 	{"gonum.org/v1/gonum", "airflow", "", "interpolation along a fan's curve"},
+	{"gonum.org/v1/plot", "drawing", "", "axes, curves, error bars and marks of the charts"},
 }
 
 // restricted are the standard packages that would let a result depend on

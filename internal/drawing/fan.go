@@ -42,15 +42,19 @@ func fanChart(job view, system int, terms Terms) (Figure, bool) {
 		high = math.Max(high, s.operating[1])
 	}
 	const strip = 104 // px for the gauge on the right
-	inside := box{48, 26, figureWidth - 48 - 12 - strip, 244}
-	p := plot{canvas: c, box: inside,
-		x: axis{low: 0, high: highFlow * 1.04, from: inside.x, to: inside.x + inside.w},
-		y: axis{low: math.Min(0, lowest(s.reading)) * 1.1, high: high * 1.12, from: inside.y + inside.h, to: inside.y}}
-	p.frame("flow, "+s.flowUnit, "static pressure, "+s.unit, true)
-	p.gauge(s, terms)
-	p.labels.take(box{inside.x + inside.w + 4, 0, figureWidth, inside.y + inside.h})
+	p := newChart(c, box{12, 26, figureWidth - 12 - 12 - strip, 280},
+		span{0, highFlow * 1.04}, span{math.Min(0, lowest(s.reading)) * 1.1, high * 1.12},
+		"flow, "+s.flowUnit, "static pressure, "+s.unit)
 	p.fanLines(s)
-	key := []string{"Solid line: the fan's curve at the density of the gas. Broken line: what pipe and soil take."}
+	p.gauge(s, terms)
+	p.labels.take(box{p.box.x + p.box.w + 4, 0, figureWidth, p.box.y + p.box.h})
+	p.fanPoints(s)
+	key := []string{"Solid line: the fan's curve at the density of the gas."}
+	if len(s.pipe) > 1 {
+		key[0] += " Broken line: what pipe and soil take."
+	} else {
+		key = append(key, "What pipe and soil take is not drawn: too little of the pipe is recorded.")
+	}
 	if s.reading != nil {
 		key = append(key, "Dotted line: the last gauge reading. Column on the right: the gauge; its tinted part is where a reading is fit to tell the flow.")
 	}
@@ -90,103 +94,99 @@ func readFan(job view, system int) (s fanState, at place.Pointer, ok bool) {
 	return s, at, true
 }
 
-// fanLines draws the curves, the points on them and their names.
-func (p plot) fanLines(s fanState) {
-	p.curve("cool", s.fan)
-	top := p.y.high
-	var within [][2]float64
-	for i, point := range s.pipe {
-		if point[1] > top || point[0] > p.x.high {
-			if i > 0 {
-				within = append(within, cut(s.pipe[i-1], point, top, p.x.high))
-			}
-			break
-		}
-		within = append(within, point)
-	}
-	if len(within) > 1 {
-		p.curve("warm", within)
-	}
-	if s.measured != nil && *s.measured <= p.x.high {
-		x := p.x.px(*s.measured)
-		p.line("thin", x, p.box.y+p.box.h, x, p.box.y+p.box.h-12)
-		p.path("solid", [][2]float64{{x, p.box.y + p.box.h - 12}, {x - 5, p.box.y + p.box.h - 3}, {x + 5, p.box.y + p.box.h - 3}}, true)
-		p.label("small", "measured flow", spot{"middle", x, p.box.y + p.box.h - 18}, spot{"start", x + 9, p.box.y + p.box.h - 6}, spot{"end", x - 9, p.box.y + p.box.h - 6})
-	}
+// fanLines draws the curves and the reading.
+func (ch *chart) fanLines(s fanState) {
+	ch.curve("cool", s.fan...)
+	ch.curve("warm", s.pipe...)
+	var reading [][2]float64
 	if s.reading != nil {
-		y := p.y.px(*s.reading)
-		p.line("ink dot", p.box.x, y, p.box.x+p.box.w+20, y)
-		p.labels.takeLine(p.box.x, y, p.box.x+p.box.w, y)
+		reading = [][2]float64{{ch.x.low, *s.reading}, {ch.x.high, *s.reading}}
+		ch.curve("ink dot", reading...)
 	}
-	if s.operating != nil {
-		x, y := p.x.px(s.operating[0]), p.y.px(s.operating[1])
-		p.circle("hole", x, y, 5.5)
-		p.labels.take(box{x - 6, y - 6, 12, 12})
-		p.label("strong", "operating point", around(x, y, 6)[2:]...)
-	}
-	if s.byGauge != nil {
-		x, y := p.x.px(s.byGauge[0]), p.y.px(s.byGauge[1])
-		p.rect("hole", x-5, y-5, 10, 10)
-		p.labels.take(box{x - 6, y - 6, 12, 12})
-		p.label("small", "flow by gauge", around(x, y, 6)[2:]...)
-	}
-	p.name("fan", s.fan, 0.2)
-	if len(within) > 1 {
-		p.name("pipe and soil", within, 0.9)
-	}
+	ch.draw()
+	ch.keepClear(s.fan...)
+	ch.keepClear(ch.within(s.pipe)...)
+	ch.keepClear(reading...)
 }
 
-// cut is where a line leaves the plot.
-func cut(from, to [2]float64, top, right float64) [2]float64 {
-	share := 1.0
-	if to[1] > top {
-		share = math.Min(share, (top-from[1])/(to[1]-from[1]))
+// fanPoints draws the points on the curves, and names both.
+func (ch *chart) fanPoints(s fanState) {
+	foot := ch.box.y + ch.box.h
+	if s.measured != nil && *s.measured <= ch.x.high {
+		x := ch.across(*s.measured)
+		ch.line("thin", x, foot, x, foot-12)
+		ch.path("solid", [][2]float64{{x, foot - 12}, {x - 5, foot - 3}, {x + 5, foot - 3}}, true)
+		ch.label("small", "measured flow", spot{"middle", x, foot - 18}, spot{"start", x + 9, foot - 6}, spot{"end", x - 9, foot - 6})
 	}
-	if to[0] > right {
-		share = math.Min(share, (right-from[0])/(to[0]-from[0]))
+	if s.operating != nil {
+		x, y := ch.across(s.operating[0]), ch.down(s.operating[1])
+		ch.circle("hole", x, y, 5.5)
+		ch.labels.take(box{x - 6, y - 6, 12, 12})
+		ch.label("strong", "operating point", around(x, y, 6)[2:]...)
 	}
-	return [2]float64{from[0] + share*(to[0]-from[0]), from[1] + share*(to[1]-from[1])}
+	if s.byGauge != nil {
+		x, y := ch.across(s.byGauge[0]), ch.down(s.byGauge[1])
+		ch.rect("hole", x-5, y-5, 10, 10)
+		ch.labels.take(box{x - 6, y - 6, 12, 12})
+		ch.label("small", "flow by gauge", around(x, y, 6)[2:]...)
+	}
+	ch.name("fan", s.fan, 0.2)
+	ch.name("pipe and soil", ch.within(s.pipe), 0.9)
+}
+
+// within are the points of a curve from its start to where it leaves the plot.
+func (ch *chart) within(points [][2]float64) [][2]float64 {
+	for i, point := range points {
+		if point[0] > ch.x.high || point[1] > ch.y.high {
+			return points[:i]
+		}
+	}
+	return points
 }
 
 // name writes what a curve is beside a place of it.
-func (p plot) name(words string, points [][2]float64, share float64) {
+func (ch *chart) name(words string, points [][2]float64, share float64) {
+	if len(points) < 2 {
+		return
+	}
 	at := points[int(share*float64(len(points)-1))]
-	x, y := p.x.px(at[0]), p.y.px(at[1])
-	p.label("small", words, spot{"start", x + 4, y - 9}, spot{"start", x + 4, y + 16}, spot{"end", x - 6, y - 8}, spot{"start", x + 10, y + 4}, spot{"end", x - 6, y + 14})
+	x, y := ch.across(at[0]), ch.down(at[1])
+	ch.label("small", words, spot{"start", x + 4, y - 9}, spot{"start", x + 4, y + 16}, spot{"end", x - 6, y - 8}, spot{"start", x + 10, y + 4}, spot{"end", x - 6, y + 14})
 }
 
 // gauge draws the gauge beside the plot at the same scale: where readings are
 // fit to tell the flow, the start mark with what it may move, and the reading.
-func (p plot) gauge(s fanState, terms Terms) {
-	x := p.box.x + p.box.w + 20
+func (ch *chart) gauge(s fanState, terms Terms) {
+	x := ch.box.x + ch.box.w + 20
 	const width = 13
-	p.text("small strong", "start", x-6, 15, "gauge")
+	ch.text("small strong", "start", x-6, 15, "gauge")
 	if s.shutOff > 0 {
 		low, high := airflow.UsableShares()
-		top, bottom := p.y.px(high*s.shutOff), p.y.px(low*s.shutOff)
-		p.rect("tint", x, top, width, bottom-top)
+		top, bottom := ch.down(high*s.shutOff), ch.down(low*s.shutOff)
+		ch.rect("tint", x, top, width, bottom-top)
 		for _, y := range []float64{top, bottom} {
-			p.line("thin", x, y, x+width, y)
+			ch.line("thin", x, y, x+width, y)
 		}
 	}
-	p.rect("ink", x, p.box.y, width, p.box.h)
+	ch.rect("ink", x, ch.box.y, width, ch.box.h)
 	labelled := x + width + 8
 	if s.reading != nil {
-		y := p.y.px(*s.reading)
-		p.path("solid", [][2]float64{{x + width, y}, {x + width + 8, y - 5}, {x + width + 8, y + 5}}, true)
-		p.labels.take(box{x, y - 5, width + 8, 10})
-		p.label("small", "reads "+tickText(*s.reading), spot{"start", labelled + 3, y + 4})
+		y := ch.down(*s.reading)
+		ch.line("ink dot", ch.box.x+ch.box.w, y, x, y)
+		ch.path("solid", [][2]float64{{x + width, y}, {x + width + 8, y - 5}, {x + width + 8, y + 5}}, true)
+		ch.labels.take(box{x, y - 5, width + 8, 10})
+		ch.label("small", "reads "+tickText(*s.reading), spot{"start", labelled + 3, y + 4})
 	}
 	if s.mark != nil {
-		y := p.y.px(*s.mark)
+		y := ch.down(*s.mark)
 		if terms.GaugeRise > 0 && terms.GaugeFall < 0 {
-			top, bottom := p.y.px(*s.mark*(1+terms.GaugeRise)), p.y.px(*s.mark*(1+terms.GaugeFall))
-			p.line("heavy", x+width+3, top, x+width+3, bottom)
-			p.line("ink", x+width, top, x+width+5, top)
-			p.line("ink", x+width, bottom, x+width+5, bottom)
+			top, bottom := ch.down(*s.mark*(1+terms.GaugeRise)), ch.down(*s.mark*(1+terms.GaugeFall))
+			ch.line("heavy", x+width+3, top, x+width+3, bottom)
+			ch.line("ink", x+width, top, x+width+5, top)
+			ch.line("ink", x+width, bottom, x+width+5, bottom)
 		}
-		p.line("heavy", x-4, y, x+width, y)
-		p.label("small", "mark "+tickText(*s.mark), spot{"start", labelled, y + 4}, spot{"start", labelled, y + 18}, spot{"start", labelled, y - 10})
+		ch.line("heavy", x-4, y, x+width, y)
+		ch.label("small", "mark "+tickText(*s.mark), spot{"start", labelled, y + 4}, spot{"start", labelled, y + 18}, spot{"start", labelled, y - 10})
 	}
 }
 

@@ -6,6 +6,11 @@ import (
 	"strconv"
 	"strings"
 
+	"gonum.org/v1/plot"
+	"gonum.org/v1/plot/plotter"
+	"gonum.org/v1/plot/vg"
+	"gonum.org/v1/plot/vg/draw"
+
 	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/quantity"
 )
@@ -36,13 +41,21 @@ func radonChart(job view, levels []Level) (Figure, bool) {
 		}
 	}
 	c := newCanvas(300)
-	inside := box{48, 26, figureWidth - 48 - 12, 218}
-	p := plot{canvas: c, box: inside,
-		x: axis{low: -0.6, high: float64(len(results)) - 0.4, from: inside.x, to: inside.x + inside.w},
-		y: axis{low: low / 1.5, high: high * 1.5, from: inside.y + inside.h, to: inside.y, log: true}}
-	p.frame("", "radon, "+unit+", log scale", false)
+	p := newChart(c, box{12, 26, figureWidth - 12 - 12, 234},
+		span{-0.6, float64(len(results)) - 0.4}, span{low / 1.5, high * 1.5},
+		"", "radon, "+unit+", log scale")
+	p.plot.Y.Scale, p.plot.Y.Tick.Marker = plot.LogScale{}, decades{}
+	lettered(&p.plot.X.Tick.Label, "number")
+	places := plot.ConstantTicks{}
+	for i := range results {
+		places = append(places, plot.Tick{Value: float64(i), Label: strconv.Itoa(i + 1)})
+	}
+	p.plot.X.Tick.Marker = places
+	marked := p.levelLines(levels, unit)
 	p.results(results)
-	p.levels(levels, unit)
+	p.draw()
+	p.clearOf(results)
+	p.levelNames(marked)
 	p.values(results)
 	return drawn(c, "radon", "Radon before and after", radonWords(job, results, levels), radonKey(results, levels)), true
 }
@@ -70,75 +83,104 @@ func readResults(job view) (results []result, unit string) {
 	return results, unit
 }
 
-// levels draws a line for each level; names of levels close to each other are
-// put apart.
-func (p plot) levels(levels []Level, unit string) {
+// levelLine is a level with its value in the unit of the chart.
+type levelLine struct {
+	Level
+	value float64
+}
+
+// levelLines adds a line for each level.
+func (ch *chart) levelLines(levels []Level, unit string) []levelLine {
+	var marked []levelLine
 	for _, l := range levels {
 		value, ok := convert(quantity.Radon, l.Concentration, unit)
 		if !ok || value <= 0 {
 			continue
 		}
-		y := p.y.px(value)
-		p.line("bad dash", p.box.x, y, p.box.x+p.box.w, y)
-		p.labels.takeLine(p.box.x, y, p.box.x+p.box.w, y)
+		ch.curve("bad dash", [2]float64{ch.x.low, value}, [2]float64{ch.x.high, value})
+		marked = append(marked, levelLine{l, value})
 	}
-	for _, l := range levels {
-		value, ok := convert(quantity.Radon, l.Concentration, unit)
-		if !ok || value <= 0 {
-			continue
-		}
-		y, right, left := p.y.px(value), p.box.x+p.box.w-4, p.box.x+6
-		p.label("small badtext", short(l.Name, 28)+" "+l.Text,
+	return marked
+}
+
+// levelNames names the lines; names of levels close to each other are put apart.
+func (ch *chart) levelNames(marked []levelLine) {
+	for _, l := range marked {
+		ch.keepClear([2]float64{ch.x.low, l.value}, [2]float64{ch.x.high, l.value})
+	}
+	for _, l := range marked {
+		y, right, left := ch.down(l.value), ch.box.x+ch.box.w-4, ch.box.x+6
+		ch.label("small badtext", short(l.Name, 28)+" "+l.Text,
 			spot{"end", right, y - 6}, spot{"end", right, y + 16}, spot{"start", left, y - 6}, spot{"start", left, y + 16}, spot{"middle", (left + right) / 2, y - 6}, spot{"middle", (left + right) / 2, y + 16},
 			spot{"end", right, y - 20}, spot{"end", right, y + 30})
 	}
 }
 
-// results draws a stem, an uncertainty bar and a mark for each test: a ring
+// results adds a stem, an uncertainty bar and a mark for each test: a ring
 // before the work, a disc after it, an arrow below what can be detected.
-func (p plot) results(results []result) {
-	bottom := p.box.y + p.box.h
-	room := p.box.w / float64(len(results)) // px for each
+func (ch *chart) results(results []result) {
 	for i, r := range results {
-		x, y := p.x.px(float64(i)), p.y.px(r.value)
-		p.line("cool", x, bottom, x, y)
-		p.labels.takeLine(x, bottom, x, y)
+		at := plotter.XYs{{X: float64(i), Y: r.value}}
+		ch.curve("cool", [2]float64{float64(i), ch.y.low}, [2]float64{float64(i), r.value})
 		if r.high > r.low {
-			top, foot := p.y.px(r.high), p.y.px(r.low)
-			class := "ink"
+			bar := &plotter.YErrorBars{XYs: at, LineStyle: stroke("ink"), CapWidth: 12,
+				YErrors: plotter.YErrors{{Low: r.value - r.low, High: r.high - r.value}}}
 			if r.usual {
-				class = "ink dash"
+				bar.LineStyle = stroke("ink dash")
 			}
-			p.line(class, x, top, x, foot)
-			p.line("ink", x-6, top, x+6, top)
-			p.line("ink", x-6, foot, x+6, foot)
-			p.labels.take(box{x - 6, top, 12, foot - top})
+			ch.plot.Add(bar)
 		}
+		mark := draw.GlyphStyle{Color: ink{class: "solid"}, Radius: 5, Shape: draw.CircleGlyph{}}
 		switch {
 		case r.below:
-			p.path("solid", [][2]float64{{x - 6, y}, {x + 6, y}, {x, y + 10}}, true)
+			mark.Shape, mark.Radius = downwards{}, 6
 		case r.phase == "before":
-			p.circle("hole", x, y, 5)
-		default:
-			p.circle("solid", x, y, 5)
+			mark.Color = ink{class: "hole"}
 		}
-		p.labels.take(box{x - 6, y - 6, 12, 12})
-		p.text("number", "middle", x, bottom+17, strconv.Itoa(i+1))
+		ch.plot.Add(&plotter.Scatter{XYs: at, GlyphStyle: mark})
+	}
+}
+
+// downwards is a mark that points down from the value.
+type downwards struct{}
+
+// DrawGlyph implements draw.GlyphDrawer.
+func (downwards) DrawGlyph(c *draw.Canvas, style draw.GlyphStyle, at vg.Point) {
+	var p vg.Path
+	p.Move(vg.Point{X: at.X - style.Radius, Y: at.Y})
+	p.Line(vg.Point{X: at.X + style.Radius, Y: at.Y})
+	p.Line(vg.Point{X: at.X, Y: at.Y - 1.7*style.Radius})
+	p.Close()
+	c.Fill(p)
+}
+
+// clearOf keeps words off the results, and writes below each what it is as far
+// as there is room.
+func (ch *chart) clearOf(results []result) {
+	bottom := ch.box.y + ch.box.h
+	room := ch.box.w / float64(len(results)) // px for each
+	for i, r := range results {
+		x, y := ch.across(float64(i)), ch.down(r.value)
+		ch.labels.takeLine(x, bottom, x, y)
+		if r.high > r.low {
+			ch.labels.take(box{x - 6, ch.down(r.high), 12, ch.down(r.low) - ch.down(r.high)})
+		}
+		ch.labels.take(box{x - 6, y - 6, 12, 12})
 		if room > 60 {
-			p.text("small", "middle", x, bottom+33, short(r.id, int(room/7)))
-			p.text("small soft", "middle", x, bottom+48, r.phase)
+			ch.text("small", "middle", x, bottom+33, short(r.id, int(room/7)))
+			ch.text("small soft", "middle", x, bottom+48, r.phase)
 		}
 	}
 }
 
 // values writes the results beside their marks, as far as there is room.
-func (p plot) values(results []result) {
-	room := p.box.w / float64(len(results))
+func (ch *chart) values(results []result) {
+	room := ch.box.w / float64(len(results))
 	for i, r := range results {
 		if room <= 34 {
 			break
 		}
-		x, y := p.x.px(float64(i)), p.y.px(r.value)
+		x, y := ch.across(float64(i)), ch.down(r.value)
 		words := r.words
 		if r.below {
 			words = "below " + words
@@ -146,7 +188,7 @@ func (p plot) values(results []result) {
 		if room <= 60 {
 			words = tickText(r.value)
 		}
-		p.label("strong", words, spot{"start", x + 10, y + 4}, spot{"end", x - 10, y + 4}, spot{"start", x + 10, y - 10}, spot{"start", x + 10, y + 18}, spot{"end", x - 10, y - 10}, spot{"end", x - 10, y + 18})
+		ch.label("strong", words, spot{"start", x + 10, y + 4}, spot{"end", x - 10, y + 4}, spot{"start", x + 10, y - 10}, spot{"start", x + 10, y + 18}, spot{"end", x - 10, y - 10}, spot{"end", x - 10, y + 18})
 	}
 }
 
