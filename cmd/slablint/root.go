@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"time"
 
@@ -71,6 +72,9 @@ func newRoot(w world) *cobra.Command {
 type ruleFlags struct {
 	profiles []string
 	policy   string
+
+	profileFiles fs.FS // in which profile files lie, nil for the disk
+	policyFiles  fs.FS // the policy folder, nil for the one on the disk
 }
 
 func (f *ruleFlags) add(cmd *cobra.Command) {
@@ -80,8 +84,17 @@ func (f *ruleFlags) add(cmd *cobra.Command) {
 
 func (f *ruleFlags) rulebook() (*rulebook.Rulebook, error) {
 	rb, err := rulebook.Builtin()
-	if err != nil || f.policy == "" {
-		return rb, err
+	if err != nil {
+		return nil, err
+	}
+	if f.profileFiles != nil {
+		rb = rb.WithProfileFiles(f.profileFiles)
+	}
+	switch {
+	case f.policy == "":
+		return rb, nil
+	case f.policyFiles != nil:
+		return rb.Extend(f.policyFiles)
 	}
 	return rb.Extend(os.DirFS(f.policy))
 }

@@ -11,56 +11,115 @@ import (
 	"strings"
 )
 
-// mark is the line by which the hook's own part is known again.
+// mark is the line by which the gate's own hook is known again.
 const mark = "# slablint gate: judge staged job records"
 
-// InstallHook makes the pre-commit hook run a command. A hook that is already
-// there keeps running first; installing twice changes nothing. The hook lies
-// where git says it is, which in a worktree is the main repository.
-func (r *Repository) InstallHook(ctx context.Context, command string) (file string, err error) {
+// kept is what the name of a hook that was there before ends with.
+const kept = ".before-slablint"
+
+// hookNames are the moments at which git asks: before a commit, and before the
+// commit that a merge makes by itself.
+var hookNames = []string{"pre-commit", "pre-merge-commit"}
+
+// InstallHook makes every commit run a command. A hook that is already there,
+// in whatever language, is kept beside the new one and runs first. Installing
+// twice changes nothing. The hooks lie where git looks for them, which in a
+// worktree is the main repository.
+func (r *Repository) InstallHook(ctx context.Context, command string) (written []string, err error) {
+	folder, err := r.hookFolder(ctx)
+	if err != nil {
+		return nil, err
+	}
+	if err := os.MkdirAll(folder, 0o755); err != nil {
+		return nil, err
+	}
+	for _, name := range hookNames {
+		file := filepath.Join(folder, name)
+		if err := installHook(file, command); err != nil {
+			return written, err
+		}
+		written = append(written, file)
+	}
+	return written, nil
+}
+
+// hookFolder is where git looks for hooks. A folder outside the repository may
+// serve other repositories, in which the gate has no business.
+func (r *Repository) hookFolder(ctx context.Context) (string, error) {
+	if r.Top == "" {
+		return "", errBare
+	}
 	out, err := r.git(ctx, "rev-parse", "--git-path", "hooks")
 	if err != nil {
 		return "", err
 	}
-	folder := strings.TrimSuffix(string(out), "\n")
+	folder := line(out)
 	if !filepath.IsAbs(folder) {
 		folder = filepath.Join(r.folder, folder)
 	}
-	file = filepath.Join(folder, "pre-commit")
-	old, err := os.ReadFile(file)
-	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+	if out, err = r.git(ctx, "rev-parse", "--git-common-dir"); err != nil {
 		return "", err
 	}
-	if bytes.Contains(old, []byte(mark)) {
-		return file, nil
+	common := line(out)
+	if !filepath.IsAbs(common) {
+		common = filepath.Join(r.folder, common)
 	}
-	if len(old) > 0 && !isShell(old) {
-		return "", fmt.Errorf("%s is no shell script: add this line to it by hand: %s", file, command)
+	if !below(folder, r.Top) && !below(folder, common) {
+		return "", fmt.Errorf("git looks for hooks in %s (core.hooksPath), which other repositories may share: call slablint gate from the pre-commit hook there by hand", folder)
 	}
-	if err := os.MkdirAll(folder, 0o755); err != nil {
-		return "", err
-	}
-	text := string(old)
-	if text == "" {
-		text = "#!/bin/sh\n"
-	}
-	if !strings.HasSuffix(text, "\n") {
-		text += "\n"
-	}
-	first, rest, _ := strings.Cut(text, "\n")
-	// The old hook runs in a subshell: an exit at its end must not skip the gate.
-	if strings.TrimSpace(rest) != "" {
-		rest = "(\n" + rest + ") || exit $?\n"
-	}
-	text = first + "\n" + rest + mark + "\n" + command + "\n"
-	temporary := file + ".new"
-	if err := os.WriteFile(temporary, []byte(text), 0o755); err != nil {
-		return "", err
-	}
-	return file, os.Rename(temporary, file)
+	return folder, nil
 }
 
-func isShell(script []byte) bool {
-	first, _, _ := bytes.Cut(script, []byte("\n"))
-	return bytes.HasPrefix(first, []byte("#!")) && (bytes.HasSuffix(bytes.TrimSpace(first), []byte("sh")) || bytes.Contains(first, []byte("sh ")))
+// below reports whether a path lies in a folder, links resolved as far as they
+// exist.
+func below(path, folder string) bool {
+	rel, err := filepath.Rel(resolve(folder), resolve(path))
+	return err == nil && filepath.IsLocal(rel)
 }
+
+func resolve(path string) string {
+	if real, err := filepath.EvalSymlinks(path); err == nil {
+		return real
+	}
+	parent := filepath.Dir(path)
+	if parent == path {
+		return path
+	}
+	return filepath.Join(resolve(parent), filepath.Base(path))
+}
+
+func installHook(file, command string) error {
+	text := "#!/bin/sh\n" + mark + "\n" +
+		"# The hook that was here before, if any, lies beside this one and runs first.\n" +
+		"before=\"$0" + kept + "\"\n" +
+		"if [ -x \"$before\" ]; then \"$before\" \"$@\" || exit $?; fi\n" +
+		"exec " + command + "\n"
+	old, err := os.ReadFile(file)
+	switch {
+	case err == nil && bytes.Contains(old, []byte(mark)):
+		if string(old) == text {
+			return nil
+		}
+	case err == nil:
+		if err := keep(file); err != nil {
+			return err
+		}
+	case !errors.Is(err, fs.ErrNotExist):
+		return err
+	}
+	temporary := file + ".new"
+	if err := os.WriteFile(temporary, []byte(text), 0o755); err != nil {
+		return err
+	}
+	return os.Rename(temporary, file)
+}
+
+func keep(file string) error {
+	if _, err := os.Lstat(file + kept); err == nil {
+		return fmt.Errorf("%s is in the way: %s is another hook again; put one of them aside", file+kept, file)
+	}
+	return os.Rename(file, file+kept)
+}
+
+// Quote writes one word for the shell that runs hooks.
+func Quote(word string) string { return "'" + strings.ReplaceAll(word, "'", `'\''`) + "'" }

@@ -22,6 +22,7 @@ type Rulebook struct {
 	requirements map[string]Requirement
 	modules      []module
 	profiles     fs.FS // of the built-in profiles
+	files        fs.FS // in which other profiles lie, nil for the disk
 }
 
 // module is one rule file without comments.
@@ -90,7 +91,17 @@ func (rb *Rulebook) Extend(folder fs.FS) (*Rulebook, error) {
 		}
 		all.Requirements = append(all.Requirements, r)
 	}
-	return all.rulebook(rb.profiles), nil
+	extended := all.rulebook(rb.profiles)
+	extended.files = rb.files
+	return extended, nil
+}
+
+// WithProfileFiles looks for profiles that are files in a file system, such as
+// a state of a repository, instead of on the disk.
+func (rb *Rulebook) WithProfileFiles(files fs.FS) *Rulebook {
+	with := *rb
+	with.files = files
+	return &with
 }
 
 // Requirements lists all requirements by name.

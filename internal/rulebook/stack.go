@@ -74,7 +74,11 @@ func (rb *Rulebook) Select(names ...string) (*Selection, error) {
 
 func (rb *Rulebook) profileBytes(name string) (data []byte, file string, err error) {
 	if strings.ContainsAny(name, "/\\") || strings.HasSuffix(name, ".yaml") || strings.HasSuffix(name, ".yml") {
-		data, err = os.ReadFile(name)
+		if rb.files != nil {
+			data, err = fs.ReadFile(rb.files, path.Clean(name))
+		} else {
+			data, err = os.ReadFile(name)
+		}
 		return data, name, err
 	}
 	file = name + ".yaml"

@@ -6,7 +6,6 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"os"
 	"path"
 	"path/filepath"
 	"slices"
@@ -39,25 +38,19 @@ func (s Settings) IsRecord(file string) bool {
 	})
 }
 
-// Find looks for the settings file from a folder upward. Without one, err is
-// fs.ErrNotExist.
-func Find(folder string) (file string, err error) {
-	at, err := filepath.Abs(folder)
-	if err != nil {
-		return "", err
-	}
-	for {
-		candidate := filepath.Join(at, FileName)
-		if _, err := os.Stat(candidate); err == nil {
+// Find looks for the settings file from a folder of a file system upward to its
+// top. Without one, err is fs.ErrNotExist.
+func Find(all fs.FS, folder string) (file string, err error) {
+	for at := folder; ; at = path.Dir(at) {
+		candidate := path.Join(at, FileName)
+		if _, err := fs.Stat(all, candidate); err == nil {
 			return candidate, nil
 		} else if !errors.Is(err, fs.ErrNotExist) {
 			return "", err
 		}
-		parent := filepath.Dir(at)
-		if parent == at {
+		if at == "." {
 			return "", fs.ErrNotExist
 		}
-		at = parent
 	}
 }
 

@@ -4,10 +4,9 @@ import (
 	"bytes"
 	"errors"
 	"io/fs"
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
+	"testing/fstest"
 
 	"github.com/santhosh-tekuri/jsonschema/v5"
 
@@ -74,18 +73,17 @@ func TestMistakes(t *testing.T) {
 }
 
 func TestFindLooksUpward(t *testing.T) {
-	top := t.TempDir()
-	deep := filepath.Join(top, "jobs", "2026")
-	if err := os.MkdirAll(deep, 0o750); err != nil {
-		t.Fatal(err)
-	}
-	if _, err := Find(deep); !errors.Is(err, fs.ErrNotExist) {
+	files := fstest.MapFS{"jobs/2026/03/J-1.yaml": {}}
+	if _, err := Find(files, "jobs/2026/03"); !errors.Is(err, fs.ErrNotExist) {
 		t.Errorf("found settings where there are none: %v", err)
 	}
-	if err := os.WriteFile(filepath.Join(top, FileName), []byte(full), 0o600); err != nil {
-		t.Fatal(err)
+	for _, name := range []string{FileName, "jobs/" + FileName, "jobs/2026/03/" + FileName} { // the nearest wins
+		files[name] = &fstest.MapFile{Data: []byte(full)}
+		if got, err := Find(files, "jobs/2026/03"); err != nil || got != name {
+			t.Errorf("found %q, %v; want %q", got, err, name)
+		}
 	}
-	if got, err := Find(deep); err != nil || got != filepath.Join(top, FileName) {
+	if got, err := Find(files, "."); err != nil || got != FileName {
 		t.Errorf("found %q, %v", got, err)
 	}
 }
