@@ -143,4 +143,3 @@ func inBothFormats(t *testing.T, story func(o office)) {
 		t.Run(format, func(t *testing.T) { story(newOffice(t, "--object-format="+format)) })
 	}
 }
-
