@@ -4,6 +4,8 @@ import (
 	"errors"
 
 	"github.com/spf13/cobra"
+
+	"github.com/slablint/slablint/internal/replace"
 )
 
 func newBundle() *cobra.Command {
@@ -32,7 +34,7 @@ func newBundle() *cobra.Command {
 			if output == "" {
 				return errors.New("--output is needed: a bundle is not for the terminal")
 			}
-			return writeFile(output, selection.WriteBundle)
+			return replace.File(output, selection.WriteBundle)
 		},
 	}
 	f.add(cmd)

@@ -6,10 +6,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"iter"
-	"os"
-	"path/filepath"
-	"runtime"
 	"slices"
 	"strings"
 	"time"
@@ -20,6 +16,7 @@ import (
 	"github.com/slablint/slablint/internal/finding"
 	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/pipeline"
+	"github.com/slablint/slablint/internal/replace"
 	"github.com/slablint/slablint/internal/report"
 )
 
@@ -34,14 +31,26 @@ type checkFlags struct {
 	all     bool
 }
 
+// batchFlags are the flags of check alone, for many records.
+type batchFlags struct {
+	failFast bool
+	lines    bool // paths are JSON lines whatever they are called
+}
+
 func newCheck(w world) *cobra.Command {
 	var f checkFlags
+	var batch batchFlags
 	cmd := &cobra.Command{
 		Use:   "check [PATH...]",
 		Short: "Judge records: files, folders, - for standard input, .ndjson streams",
+		Long: "Judges the records at the given paths: files, every record below a folder, - for\n" +
+			"standard input, .ndjson and .jsonl files with one record a line. Records that cannot\n" +
+			"be read are reported and the rest is judged all the same. Ctrl-C stops, writes what\n" +
+			"is finished and gives exit status 130; output files are replaced as a whole.",
 		Example: "  slablint check jobs/J-0107.yaml\n" +
 			"  slablint check --stage roughed-in --format json jobs/\n" +
-			"  slablint check --format json --output j.json --format text J-0107.yaml",
+			"  slablint check --format json --output j.json --format text J-0107.yaml\n" +
+			"  zcat archive.ndjson.gz | slablint check --lines --format jsonl -",
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if len(args) == 0 {
 				return errors.New("nothing to check: name a record, a folder, or - for standard input")
@@ -54,20 +63,47 @@ func newCheck(w world) *cobra.Command {
 			if err != nil {
 				return err
 			}
-			sources := archive.Sources(args, w.in, archive.IsRecord)
-			if slices.Contains(f.formats, lines) {
-				return f.stream(cmd.Context(), w, p, sources)
-			}
-			r := newReport()
-			if err := judgeAll(cmd.Context(), p, sources, f.pictures(), &r); err != nil {
-				return err
-			}
-			return f.finish(w, &r)
+			return f.run(cmd.Context(), w, p, args, batch)
 		},
 	}
 	f.add(cmd)
 	cmd.Flags().Lookup("format").Usage += ", or alone " + lines + " (a line a record, written as it is judged)"
+	cmd.Flags().BoolVar(&batch.failFast, "fail-fast", false, "stop at the first record that is on hold or cannot be judged")
+	cmd.Flags().BoolVar(&batch.lines, "lines", false, "standard input and the files are JSON lines, one record a line")
 	return cmd
+}
+
+// run judges and writes. An interruption does not keep what is finished from
+// being written; the reports say that they are not all.
+func (f *checkFlags) run(ctx context.Context, w world, p *pipeline.Pipeline, paths []string, batch batchFlags) error {
+	sources := archive.Sources(paths, w.in, archive.IsRecord)
+	if batch.lines {
+		sources = archive.Lines(paths, w.in)
+	}
+	o := walk{failFast: batch.failFast, world: w}
+	if slices.Contains(f.formats, lines) {
+		return f.stream(ctx, o, p, paths, sources, batch)
+	}
+	o.progress = newProgress(w, paths, batch.lines)
+	r := newReport()
+	err := judgeInto(ctx, o, p, sources, f.pictures(), &r)
+	var cut *interrupted
+	if errors.As(err, &cut) {
+		r.Errors = append(r.Errors, cut.asError(paths))
+	} else if err != nil {
+		return err
+	}
+	return afterCut(cut, f.finish(w, &r))
+}
+
+// afterCut is how a run ends that may have been interrupted: a report that could
+// not be written is worse.
+func afterCut(cut *interrupted, err error) error {
+	var status statusError
+	if cut != nil && (err == nil || errors.As(err, &status)) {
+		return cut
+	}
+	return err
 }
 
 func newReport() finding.Report {
@@ -147,7 +183,7 @@ func (f *checkFlags) finish(w world, r *finding.Report) error {
 		}
 		options := report.Options{All: f.all, Width: 80}
 		if i < len(f.outputs) && f.outputs[i] != "-" {
-			if err := writeFile(f.outputs[i], func(out io.Writer) error { return write(out, *r, options) }); err != nil {
+			if err := replace.File(f.outputs[i], func(out io.Writer) error { return write(out, *r, options) }); err != nil {
 				return err
 			}
 			continue
@@ -183,58 +219,5 @@ func completeRulebook(r *finding.Report) {
 		} else if r.Rulebook.Digest != job.Digest {
 			r.Rulebook.Digest = "several, see each job"
 		}
-	}
-}
-
-// writeFile replaces a file as a whole: readers see the old one or the new one.
-func writeFile(path string, write func(io.Writer) error) error {
-	temporary, err := os.CreateTemp(filepath.Dir(path), "."+filepath.Base(path)+".*")
-	if err != nil {
-		return err
-	}
-	defer os.Remove(temporary.Name()) //nolint:errcheck // gone after the rename
-	out := bufio.NewWriter(temporary)
-	err = errors.Join(write(out), out.Flush(), temporary.Chmod(0o644), temporary.Sync(), temporary.Close())
-	if err != nil {
-		return fmt.Errorf("%s: %w", path, err)
-	}
-	return os.Rename(temporary.Name(), path)
-}
-
-// verdict is what came of one source.
-type verdict struct {
-	job  finding.Job
-	errs []finding.Error
-}
-
-// judgeAll judges every source and adds to the report in their order. One bad
-// record never stops the others.
-func judgeAll(ctx context.Context, p *pipeline.Pipeline, sources iter.Seq2[archive.Source, error], pictures bool, r *finding.Report) error {
-	judge := judgeOne(ctx, p, pictures)
-	return archive.Each(ctx, sources, runtime.GOMAXPROCS(0), judge, func(v verdict) error {
-		if len(v.errs) > 0 {
-			r.Errors = append(r.Errors, v.errs...)
-		} else {
-			r.Jobs = append(r.Jobs, v.job)
-		}
-		return nil
-	})
-}
-
-// judgeOne judges one source, or says why it cannot be judged.
-func judgeOne(ctx context.Context, p *pipeline.Pipeline, pictures bool) func(archive.Source, error) verdict {
-	return func(s archive.Source, err error) verdict {
-		if err != nil {
-			return verdict{errs: []finding.Error{archive.AsError(s.Name, err)}}
-		}
-		doc, bad := s.Read()
-		if bad != nil {
-			return verdict{errs: []finding.Error{*bad}}
-		}
-		job, done, errs := p.RunWithInput(ctx, doc, s.Files)
-		if pictures && len(errs) == 0 {
-			illustrate(&job, done)
-		}
-		return verdict{job, errs}
 	}
 }

@@ -15,6 +15,7 @@ import (
 	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/pipeline"
 	"github.com/slablint/slablint/internal/record"
+	"github.com/slablint/slablint/internal/replace"
 	"github.com/slablint/slablint/schema"
 )
 
@@ -114,7 +115,7 @@ func writeRows(w world, rows []intake.Row, folder string) error {
 			fmt.Fprintf(&said, "row %d: %s is already there and was left as it is\n", row.Number, path)
 			continue
 		}
-		if err := writeFile(path, func(out io.Writer) error { _, err := out.Write(row.YAML); return err }); err != nil {
+		if err := replace.File(path, func(out io.Writer) error { _, err := out.Write(row.YAML); return err }); err != nil {
 			return err
 		}
 		written++

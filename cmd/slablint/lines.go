@@ -1,19 +1,17 @@
 package main
 
 import (
-	"bufio"
 	"bytes"
 	"context"
-	"encoding/json"
 	"errors"
 	"io"
 	"iter"
-	"runtime"
 
 	"github.com/slablint/slablint/internal/archive"
 	"github.com/slablint/slablint/internal/finding"
 	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/pipeline"
+	"github.com/slablint/slablint/internal/replace"
 	"github.com/slablint/slablint/internal/report"
 )
 
@@ -24,67 +22,57 @@ const lines = "jsonl"
 // line is what came of one record, as text.
 type line struct {
 	text   []byte
+	file   string
 	status int
 	err    error
 }
 
+func (l line) of() (file string, status int) { return l.file, l.status }
+
 // stream judges and writes record by record and keeps none.
-func (f *checkFlags) stream(ctx context.Context, w world, p *pipeline.Pipeline, sources iter.Seq2[archive.Source, error]) error {
+func (f *checkFlags) stream(ctx context.Context, o walk, p *pipeline.Pipeline, paths []string, sources iter.Seq2[archive.Source, error], batch batchFlags) error {
 	if len(f.formats) != 1 || len(f.outputs) > 1 {
 		return errors.New("--format " + lines + " stands alone: it is written before the other formats know what to say")
 	}
+	toFile := len(f.outputs) == 1 && f.outputs[0] != "-"
+	if toFile || o.world.width == 0 { // lines and bar do not share a terminal
+		o.progress = newProgress(o.world, paths, batch.lines)
+	}
 	judge := judgeOne(ctx, p, false)
 	status := outcome.StatusReady
+	var cut *interrupted
 	write := func(out io.Writer) error {
 		each := func(s archive.Source, err error) line { return f.line(judge(s, err)) }
-		return archive.Each(ctx, sources, runtime.GOMAXPROCS(0), each, func(l line) error {
+		err := through(ctx, o, sources, each, func(l line) error {
+			if l.err != nil {
+				return l.err
+			}
 			status = max(status, l.status)
 			_, err := out.Write(l.text)
-			return errors.Join(l.err, err)
+			return err
 		})
-	}
-	if len(f.outputs) == 1 && f.outputs[0] != "-" {
-		if err := writeFile(f.outputs[0], write); err != nil {
-			return err
+		if errors.As(err, &cut) {
+			return report.JSONLine(out, finding.Job{}, []finding.Error{cut.asError(paths)}, report.Options{})
 		}
+		return err
+	}
+	var err error
+	if toFile {
+		err = replace.File(f.outputs[0], write)
 	} else {
-		out := bufio.NewWriter(w.out)
-		if err := errors.Join(write(out), out.Flush()); err != nil {
-			return err
-		}
+		err = write(o.world.out) // each line at once: a program may wait for it
 	}
-	if status != outcome.StatusReady {
-		return statusError(status)
+	if err == nil && status != outcome.StatusReady {
+		err = statusError(status)
 	}
-	return nil
+	return afterCut(cut, err)
 }
 
 // line is the job as the JSON report has it, or the errors that kept the record
 // from being judged.
 func (f *checkFlags) line(v verdict) line {
-	r := newReport()
-	if r.Errors = v.errs; len(v.errs) == 0 {
-		r.Jobs = []finding.Job{v.job}
-	}
-	var whole, text bytes.Buffer
-	if err := report.JSON(&whole, r, report.Options{All: f.all}); err != nil {
-		return line{err: err}
-	}
-	var parts struct {
-		Jobs   []json.RawMessage `json:"jobs"`
-		Errors json.RawMessage   `json:"errors"`
-	}
-	if err := json.Unmarshal(whole.Bytes(), &parts); err != nil {
-		return line{err: err}
-	}
-	var err error
-	if len(parts.Jobs) == 1 {
-		err = json.Compact(&text, parts.Jobs[0])
-	} else {
-		text.WriteString(`{"errors":`)
-		err = json.Compact(&text, parts.Errors)
-		text.WriteByte('}')
-	}
-	text.WriteByte('\n')
-	return line{text.Bytes(), outcome.Status(r), err}
+	var text bytes.Buffer
+	file, status := v.of()
+	err := report.JSONLine(&text, v.job, v.errs, report.Options{All: f.all})
+	return line{text.Bytes(), file, status, err}
 }

@@ -16,6 +16,7 @@ import (
 	"github.com/slablint/slablint/internal/pipeline"
 	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/record"
+	"github.com/slablint/slablint/internal/replace"
 	"github.com/slablint/slablint/schema"
 )
 
@@ -78,7 +79,7 @@ func (f *startFlags) write(w world, write func(io.Writer) error) error {
 	if f.output == "" || f.output == "-" {
 		return write(w.out)
 	}
-	return writeFile(f.output, write)
+	return replace.File(f.output, write)
 }
 
 // questions is what the requirements of a job will read.

@@ -27,6 +27,8 @@ type world struct {
 	today  time.Time // the day on which variances must be valid, unless a flag says otherwise
 	width  int       // of the terminal, 0 when there is none
 	colour bool
+
+	progress bool // whether errs is a terminal on which a bar may move
 }
 
 // statusError carries an exit status that is no failure of the program.
@@ -47,6 +49,9 @@ func run(ctx context.Context, args []string, w world) int {
 		return int(status)
 	}
 	_, _ = fmt.Fprintf(w.errs, "slablint: %v\n", err) // nobody is left to tell
+	if errors.Is(err, context.Canceled) {
+		return outcome.StatusInterrupted
+	}
 	return outcome.StatusError
 }
 
@@ -56,7 +61,8 @@ func newRoot(w world) *cobra.Command {
 		Short: "Check radon mitigation job records against encoded requirements",
 		Long: "slablint checks the record of a radon mitigation job against the requirements of\n" +
 			"the profiles it names. " + finding.Notice + "\n\n" +
-			"Exit status: 0 every job is ready, 1 a job is on hold, 2 input or call is wrong.",
+			"Exit status: 0 every job is ready, 1 a job is on hold, 2 input or call is wrong,\n" +
+			"130 interrupted.",
 		Version:       version,
 		SilenceErrors: true,
 		SilenceUsage:  true,

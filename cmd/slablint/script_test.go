@@ -1,7 +1,6 @@
 package main
 
 import (
-	"context"
 	"flag"
 	"os"
 	"path/filepath"
@@ -13,14 +12,15 @@ import (
 
 var update = flag.Bool("update", false, "rewrite the expected output in the scripts")
 
-// The test binary is the program itself, with a fixed day and no terminal.
+// The test binary is the program itself, on a fixed day.
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){
 		"slablint": func() {
-			os.Exit(run(context.Background(), os.Args[1:], world{
-				in: os.Stdin, out: os.Stdout, errs: os.Stderr,
-				today: time.Date(2026, 6, 1, 0, 0, 0, 0, time.UTC),
-			}))
+			ctx, stop := interruptible()
+			defer stop()
+			w := surroundings()
+			w.today = time.Date(2026, 6, 1, 0, 0, 0, 0, time.UTC)
+			os.Exit(run(ctx, os.Args[1:], w))
 		},
 	})
 }

@@ -5,13 +5,14 @@ import (
 	"errors"
 	"io"
 	"iter"
-	"runtime"
 
 	"github.com/spf13/cobra"
 
 	"github.com/slablint/slablint/internal/archive"
 	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/pipeline"
+	"github.com/slablint/slablint/internal/replace"
 	"github.com/slablint/slablint/internal/summary"
 )
 
@@ -36,14 +37,14 @@ func newSummary(w world) *cobra.Command {
 				return err
 			}
 			counter := summary.NewCounter(options.AsOf)
-			if err := count(cmd.Context(), &f, options, archive.Sources(args, w.in, archive.IsRecord), counter); err != nil {
+			if err := count(cmd.Context(), &f, options, walk{progress: newProgress(w, args, false), world: w}, archive.Sources(args, w.in, archive.IsRecord), counter); err != nil {
 				return err
 			}
 			write := func(out io.Writer) error { return summary.Write(out, counter.Summary(), format) }
 			if output == "" || output == "-" {
 				return write(w.out)
 			}
-			return writeFile(output, write)
+			return replace.File(output, write)
 		},
 	}
 	f.add(cmd)
@@ -53,11 +54,14 @@ func newSummary(w world) *cobra.Command {
 
 // counted is what the count keeps of one record.
 type counted struct {
+	file  string
 	facts summary.Facts
 	errs  []finding.Error
 }
 
-func count(ctx context.Context, f *checkFlags, options pipeline.Options, sources iter.Seq2[archive.Source, error], counter *summary.Counter) error {
+func (c counted) of() (string, int) { return c.file, outcome.StatusReady }
+
+func count(ctx context.Context, f *checkFlags, options pipeline.Options, o walk, sources iter.Seq2[archive.Source, error], counter *summary.Counter) error {
 	options.Values = false
 	p, err := f.open(options)
 	if err != nil {
@@ -65,19 +69,19 @@ func count(ctx context.Context, f *checkFlags, options pipeline.Options, sources
 	}
 	judge := func(s archive.Source, err error) counted {
 		if err != nil {
-			return counted{errs: []finding.Error{archive.AsError(s.Name, err)}}
+			return counted{file: s.Name, errs: []finding.Error{archive.AsError(s.Name, err)}}
 		}
 		doc, bad := s.Read()
 		if bad != nil {
-			return counted{errs: []finding.Error{*bad}}
+			return counted{file: s.Name, errs: []finding.Error{*bad}}
 		}
-		job, done, errs := p.RunWithInput(ctx, doc, s.Files)
+		job, done, errs := p.RunWithInput(context.WithoutCancel(ctx), doc, s.Files)
 		if len(errs) > 0 {
-			return counted{errs: errs}
+			return counted{file: s.Name, errs: errs}
 		}
-		return counted{facts: summary.FactsOf(job, done.Input)}
+		return counted{file: s.Name, facts: summary.FactsOf(job, done.Input)}
 	}
-	return archive.Each(ctx, sources, runtime.GOMAXPROCS(0), judge, func(c counted) error {
+	return through(ctx, o, sources, judge, func(c counted) error {
 		if len(c.errs) > 0 {
 			counter.Fail(c.errs)
 		} else {

@@ -47,8 +47,8 @@ func AsError(name string, err error) finding.Error {
 }
 
 // Sources lists the records at the given paths in order: files, every record
-// file below a folder, - for standard input, and each line of .ndjson files.
-// IsRecord decides by the path which files below a folder are records. A path
+// file below a folder, - for standard input, and each line of .ndjson and .jsonl
+// files. IsRecord decides by the path which files below a folder are records. A path
 // that cannot be read yields its error and the rest goes on.
 func Sources(paths []string, in io.Reader, isRecord func(path string) bool) iter.Seq2[Source, error] {
 	return func(yield func(Source, error) bool) {
@@ -60,11 +60,29 @@ func Sources(paths []string, in io.Reader, isRecord func(path string) bool) iter
 	}
 }
 
+// Lines lists the records of JSON lines, one a line, in the files at the given
+// paths, whatever they are called; - is standard input, read as it comes.
+func Lines(paths []string, in io.Reader) iter.Seq2[Source, error] {
+	return func(yield func(Source, error) bool) {
+		for _, path := range paths {
+			goOn := false
+			if path == "-" {
+				goOn = linesOf(path, in, yield)
+			} else {
+				goOn = stream(path, yield)
+			}
+			if !goOn {
+				return
+			}
+		}
+	}
+}
+
 func sourcesAt(path string, in io.Reader, isRecord func(string) bool, yield func(Source, error) bool) bool {
 	switch {
 	case path == "-":
 		return standardInput(in, yield)
-	case filepath.Ext(path) == ".ndjson":
+	case filepath.Ext(path) == ".ndjson", filepath.Ext(path) == ".jsonl":
 		return stream(path, yield)
 	}
 	info, err := os.Stat(path)
@@ -145,8 +163,12 @@ func stream(path string, yield func(Source, error) bool) bool {
 		return yield(Source{Name: path}, err)
 	}
 	defer in.Close() //nolint:errcheck // only read from
-	for doc, err := range record.Stream(path, in, record.Limits{}) {
-		s := Source{Name: path, read: func() (*record.Document, error) { return doc, err }}
+	return linesOf(path, in, yield)
+}
+
+func linesOf(name string, in io.Reader, yield func(Source, error) bool) bool {
+	for doc, err := range record.Stream(name, in, record.Limits{}) {
+		s := Source{Name: name, read: func() (*record.Document, error) { return doc, err }}
 		if !yield(s, nil) {
 			return false
 		}

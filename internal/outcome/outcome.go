@@ -62,6 +62,8 @@ const (
 	StatusReady = 0 // every job is ready
 	StatusHold  = 1 // at least one job is on hold
 	StatusError = 2 // an input or the call itself is wrong
+
+	StatusInterrupted = 130 // told to stop before all was judged; the number shells use
 )
 
 // Status is the exit status that a report stands for.

@@ -15,30 +15,91 @@ import (
 
 // JSON writes the report that other programs read; schema/report.schema.json
 // describes it. Without Options.All it leaves out findings that are met or not
-// applicable; the counts always cover them.
+// applicable; the counts always cover them. One job at a time is held as text.
 func JSON(w io.Writer, r finding.Report, o Options) error {
+	jobs := r.Jobs
+	r.Jobs = []finding.Job{}
 	r.Rulebook.Profiles = present(r.Rulebook.Profiles)
 	r.Errors = present(r.Errors)
-	jobs := make([]finding.Job, len(r.Jobs))
-	for i, j := range r.Jobs {
-		j.Profiles = present(j.Profiles)
-		j.Cautions = present(j.Cautions)
-		j.Findings = shown(j.Findings, o.All)
-		jobs[i] = j
+	frame, err := encoded(r, "", "  ")
+	if err != nil {
+		return fmt.Errorf("write JSON report: %w", err)
 	}
-	r.Jobs = jobs
+	out := &sticky{w: w}
+	head, tail, _ := bytes.Cut(frame, []byte("\n  \"jobs\": []")) // a line end stands in no string
+	out.write(head)
+	out.write([]byte("\n  \"jobs\": ["))
+	for i, job := range jobs {
+		text, err := encoded(listed(job, o), "    ", "  ")
+		if err != nil {
+			return fmt.Errorf("write JSON report: %w", err)
+		}
+		if i > 0 {
+			out.write([]byte(","))
+		}
+		out.write([]byte("\n    "))
+		out.write(bytes.TrimSuffix(text, []byte("\n")))
+	}
+	if len(jobs) > 0 {
+		out.write([]byte("\n  "))
+	}
+	out.write([]byte("]"))
+	out.write(tail)
+	if out.err != nil {
+		return fmt.Errorf("write JSON report: %w", out.err)
+	}
+	return nil
+}
 
+// JSONLine writes what came of one record in one line: the job as JSON has it,
+// or an object with the errors that kept the record from being judged.
+func JSONLine(w io.Writer, job finding.Job, errs []finding.Error, o Options) error {
+	var what any = listed(job, o)
+	if len(errs) > 0 {
+		what = struct {
+			Errors []finding.Error `json:"errors"`
+		}{errs}
+	}
+	text, err := encoded(what, "", "")
+	if err == nil {
+		_, err = w.Write(text)
+	}
+	if err != nil {
+		return fmt.Errorf("write JSON line: %w", err)
+	}
+	return nil
+}
+
+// listed is a job as JSON shows it.
+func listed(j finding.Job, o Options) finding.Job {
+	j.Profiles = present(j.Profiles)
+	j.Cautions = present(j.Cautions)
+	j.Findings = shown(j.Findings, o.All)
+	return j
+}
+
+// encoded is a value as JSON with a line end behind it.
+func encoded(value any, prefix, indent string) ([]byte, error) {
 	var text bytes.Buffer
 	enc := json.NewEncoder(&text)
 	enc.SetEscapeHTML(false) // "<" in a message is for people to read
-	enc.SetIndent("", "  ")
-	if err := enc.Encode(r); err != nil {
-		return fmt.Errorf("write JSON report: %w", err)
+	enc.SetIndent(prefix, indent)
+	if err := enc.Encode(value); err != nil {
+		return nil, err
 	}
-	if _, err := w.Write(escaped(text.Bytes())); err != nil {
-		return fmt.Errorf("write JSON report: %w", err)
+	return escaped(text.Bytes()), nil
+}
+
+// sticky is a writer that keeps its first error.
+type sticky struct {
+	w   io.Writer
+	err error
+}
+
+func (s *sticky) write(p []byte) {
+	if s.err == nil {
+		_, s.err = s.w.Write(p)
 	}
-	return nil
 }
 
 // escaped writes what must not reach a terminal as \uXXXX, which every reader
