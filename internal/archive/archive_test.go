@@ -113,3 +113,46 @@ func TestSources(t *testing.T) {
 		t.Errorf("got  %q\nwant %q", got, want)
 	}
 }
+
+// What is being judged when the context ends is finished and handed on, what
+// nobody began is not, and a source in which nothing comes any more does not
+// keep the walk from ending.
+func TestEndOfContextHandsOnWhatIsFinished(t *testing.T) {
+	ctx, stop := context.WithCancel(context.Background())
+	never := make(chan bool)
+	sources := func(yield func(Source, error) bool) {
+		for s, err := range numbered(3) {
+			if !yield(s, err) {
+				return
+			}
+		}
+		<-never // as reading from a silent pipe
+	}
+	var got []string
+	err := Each(ctx, sources, 4, func(s Source, _ error) string {
+		if s.Name == "2" {
+			stop()
+			time.Sleep(20 * time.Millisecond)
+		}
+		return s.Name
+	}, func(name string) error { got = append(got, name); return nil })
+	if want := []string{"0", "1", "2"}; !errors.Is(err, context.Canceled) || !slices.Equal(got, want) {
+		t.Errorf("handed on %q (%v), want %q", got, err, want)
+	}
+}
+
+// A context that ends when nothing is left to do spoils nothing.
+func TestEndOfContextAfterTheLastSource(t *testing.T) {
+	ctx, stop := context.WithCancel(context.Background())
+	n := 0
+	err := Each(ctx, numbered(5), 1, func(s Source, _ error) string { return s.Name }, func(name string) error {
+		if n++; name == "4" {
+			time.Sleep(20 * time.Millisecond) // the walk has found its end
+			stop()
+		}
+		return nil
+	})
+	if err != nil || n != 5 {
+		t.Errorf("%d handed on: %v", n, err)
+	}
+}
