@@ -25,7 +25,7 @@ var rooms = []room{
 	{"derive", "quantity place airflow geometry radon"},
 	{"policy", ""},
 	{"rulebook", "finding quantity record policy schema"},
-	{"judge", "place finding record rulebook"},
+	{"judge", "place finding quantity record rulebook"},
 	{"outcome", "finding"},
 	{"pipeline", "place finding record schema validate derive rulebook judge outcome"},
 	{"report", "finding place"},

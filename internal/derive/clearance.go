@@ -69,6 +69,7 @@ func (d *deriver) clearance(s *system, o, m node) map[string]any {
 		}
 	}
 	straight, drop := s.toOpening(o)
+	var straightAt, dropAt node // where they are recorded
 	straightMethod, dropMethod := "nearest place of the opening, from positions", "from positions"
 	var round *figure
 	if m.exists() {
@@ -78,18 +79,18 @@ func (d *deriver) clearance(s *system, o, m node) map[string]any {
 			if o.exists() {
 				e["disagreement"] = d.exact(quantity.Length, apart(f, straight), "recorded distance against the one from positions, either way")
 			}
-			straight, straightMethod = f, "as recorded, straight"
+			straight, straightMethod, straightAt = f, "as recorded, straight", told
 		}
 		if told := m.get("drop"); told.exists() || !o.exists() {
-			drop, dropMethod = told.quantity(), "as recorded"
+			drop, dropMethod, dropAt = told.quantity(), "as recorded", told
 		}
 	}
-	e["straight_distance"] = d.exact(quantity.Length, straight, straightMethod)
+	e["straight_distance"] = d.recorded(quantity.Length, straight, straightAt, straightMethod)
 	e["distance"] = e["straight_distance"]
 	if round != nil {
 		e["distance"] = d.exact(quantity.Length, *round, "legs round an obstacle, added up")
 	}
-	e["drop"] = d.exact(quantity.Length, drop, "outlet less top of the opening, "+dropMethod)
+	e["drop"] = d.recorded(quantity.Length, drop, dropAt, "outlet less top of the opening, "+dropMethod)
 	return e
 }
 

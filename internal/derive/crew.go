@@ -16,7 +16,7 @@ func (d *deriver) crew() []any {
 		half := exposure(level, hours, 0.5)
 		half.basis = join(half.basis, assuming(equilibriumRatio))
 		past := n.get("exposure_past_year").quantity().notBelow("an exposure")
-		e["level"] = d.exact(quantity.Radon, level, "as recorded")
+		e["level"] = d.recorded(quantity.Radon, level, n.get("exposure_level"), "as recorded")
 		e["exposure"] = d.exact(quantity.Exposure, half, "level, equilibrium ratio 0.5, hours over 170 h")
 		e["exposure_unit_ratio"] = d.exact(quantity.Exposure, exposure(level, hours, 1), "level, equilibrium ratio 1, hours over 170 h: ANSI/AARST SGM-SF 2017 (12/20) 11.3")
 		e["past_year"] = d.exact(quantity.Exposure, figure{past.si + half.si, "WLM", join(past.basis, half.basis)}, "the worker's log and this job")

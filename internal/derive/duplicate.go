@@ -34,7 +34,7 @@ func (d *deriver) duplicates() []any {
 		spacing := t.get("spacing").quantity().notBelow("a length")
 		e := map[string]any{"id": ref.text() + "/" + t.id(), "at": string(t.at())}
 		out = append(out, e)
-		e["spacing"] = d.exact(quantity.Length, spacing, "as recorded")
+		e["spacing"] = d.recorded(quantity.Length, spacing, t.get("spacing"), "as recorded")
 		for name, field := range map[string]string{"start_difference": "start", "end_difference": "end"} {
 			f := figure{unit: "h", basis: b}
 			if first != nil {

@@ -130,9 +130,9 @@ func (d *deriver) holes() []any {
 			h := &p.holes[i]
 			e := entry(h.node, 12)
 			e["test"] = p.id()
-			e["pressure"] = d.exact(quantity.Pressure, h.pressure, "as measured, below the slab less in the room")
+			e["pressure"] = d.recorded(quantity.Pressure, h.pressure, h.get("pressure"), "as measured, below the slab less in the room")
 			e["design_pressure"] = d.model(quantity.Pressure, h.inDesign, seasonMethod)
-			e["distance"] = d.exact(quantity.Length, h.distance, h.distanceWord)
+			e["distance"] = d.recorded(quantity.Length, h.distance, h.get("distance"), h.distanceWord)
 			if h.inDesign.known() {
 				e["class"] = string(geometry.ClassifyHold(h.inDesign.si))
 			}

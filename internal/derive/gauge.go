@@ -42,7 +42,7 @@ func (s *system) readGauge(d *deriver) {
 	}
 }
 
-// lastReading is the last reading taken with the fan on: by time where all
+// lastReading finds the last reading taken with the fan on: by time where all
 // such readings have one, else by their order.
 func (s *system) lastReading() figure {
 	list := s.gauge.get("readings")
@@ -66,7 +66,8 @@ func (s *system) lastReading() figure {
 	if !last.exists() {
 		return figure{basis: lacks}
 	}
-	f := last.get("value").quantity()
+	s.shownAt = last.get("value")
+	f := s.shownAt.quantity()
 	f.basis = join(f.basis, reading(last.get("fan_on").at()))
 	if when.known() {
 		f.basis = join(f.basis, when.basis)

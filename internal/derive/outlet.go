@@ -35,11 +35,12 @@ func (d *deriver) discharges() []any {
 			}
 			return f, "from the position of the outlet", apart(recorded.quantity(), computed)
 		}
-		grade, method, disagreement := over(s.discharge.get("height_above_grade"), s.discharge.get("grade_level"))
-		e["height_above_grade"] = d.exact(quantity.Length, grade, method)
+		aboveGrade, aboveEave := s.discharge.get("height_above_grade"), s.discharge.get("height_above_eave")
+		grade, method, disagreement := over(aboveGrade, s.discharge.get("grade_level"))
+		e["height_above_grade"] = d.recorded(quantity.Length, grade, aboveGrade, method)
 		e["height_disagreement"] = d.exact(quantity.Length, disagreement, "recorded height above grade against the one from positions, either way")
-		eave, method, _ := over(s.discharge.get("height_above_eave"), d.house.get("eave_level"))
-		e["height_above_eave"] = d.exact(quantity.Length, eave, method)
+		eave, method, _ := over(aboveEave, d.house.get("eave_level"))
+		e["height_above_eave"] = d.recorded(quantity.Length, eave, aboveEave, method)
 		e["exit_velocity"] = d.model(quantity.Velocity, s.exitVelocity(), "flow used over the bore at the open end")
 		out = append(out, e)
 	}

@@ -79,7 +79,7 @@ func (d *deriver) slopes(seg *segment, e map[string]any) {
 	worked := seg.riseOverLength(b)
 	e["slope_disagreement"] = d.exact(quantity.Slope, apart(figure{slope.si, slope.unit, join(b, slope.basis)}, worked), "recorded slope against rise over length, either way")
 	if seg.get("slope").exists() {
-		e["slope"] = d.exact(quantity.Slope, figure{slope.si, slope.unit, join(b, slope.basis)}, "as recorded")
+		e["slope"] = d.recorded(quantity.Slope, figure{slope.si, slope.unit, join(b, slope.basis)}, seg.get("slope"), "as recorded")
 		return
 	}
 	e["slope"] = d.exact(quantity.Slope, worked, "rise over length")

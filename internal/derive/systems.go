@@ -115,7 +115,7 @@ func (d *deriver) fanValues(s *system, e map[string]any) {
 	if s.operatingState != "" {
 		e["operating_state"] = s.operatingState
 	}
-	e["gauge_reading"] = d.exact(quantity.Pressure, s.shown, "last reading with the fan on")
+	e["gauge_reading"] = d.recorded(quantity.Pressure, s.shown, s.shownAt, "last reading with the fan on")
 	e["gauge_flow"] = d.model(quantity.Flow, s.fromGauge, "flow at which the fan shows its reading to the gauge")
 	if s.verdict != "" {
 		e["gauge_plausibility"] = string(s.verdict)

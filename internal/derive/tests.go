@@ -112,7 +112,7 @@ func (d *deriver) testValues() []any {
 		}
 		result := t.result
 		result.basis = join(result.basis, bounds(t))
-		e["concentration"] = d.exact(quantity.Radon, result, method)
+		e["concentration"] = d.recorded(quantity.Radon, result, t.get("result"), method)
 		e["reported"] = d.exact(quantity.Radon, rounded(result), roundedMethod)
 		_, upper := t.told.Bounds()
 		e["upper_bound"] = d.model(quantity.Radon, figure{upper, t.result.unit, t.toldBasis}, "one-sided 95 %, 1.645 standard uncertainties")

@@ -146,6 +146,17 @@ func (d *deriver) exact(dim quantity.Dimension, f figure, method any) map[string
 	return d.value(dim, f, method, exactDigits)
 }
 
+// recorded writes a figure as it stands at a place of the record, in the words
+// of who wrote it.
+func (d *deriver) recorded(dim quantity.Dimension, f figure, at node, method any) map[string]any {
+	v := d.exact(dim, f, method)
+	object, _ := at.value.(map[string]any)
+	if text, ok := object["text"].(string); ok && v["text"] != nil {
+		v["text"] = text
+	}
+	return v
+}
+
 // model writes a figure that a physical model gave.
 func (d *deriver) model(dim quantity.Dimension, f figure, method any) map[string]any {
 	return d.value(dim, f, method, modelDigits)

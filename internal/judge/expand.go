@@ -3,11 +3,13 @@ package judge
 import (
 	"encoding/json"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
 	"github.com/slablint/slablint/internal/finding"
 	"github.com/slablint/slablint/internal/place"
+	"github.com/slablint/slablint/internal/quantity"
 	"github.com/slablint/slablint/internal/record"
 	"github.com/slablint/slablint/internal/rulebook"
 )
@@ -130,7 +132,8 @@ func (e *expander) add(name string, o outcome, v finding.Verdict, reason string)
 	switch v {
 	case finding.Met:
 		f.Message = f.Title + "."
-		f.Limit = e.limit(name, e.onlyLimit(name))
+		only := e.onlyLimit(name)
+		f.Limit, f.Measured = e.limit(name, only), e.beside(name, only, o.path)
 	case finding.NotApplicable:
 		f.Message = "Does not apply: " + reason + "."
 	default:
@@ -143,6 +146,7 @@ func (e *expander) deficient(name string, bad []outcome) {
 	worst := bad[0]
 	f := e.finding(name, worst, finding.Deficient)
 	f.Limit = e.limit(name, worst.extra)
+	f.Measured = e.beside(name, worst.extra, worst.path)
 	found := e.title(worst.path) + ": "
 	if f.Measured == "" {
 		found += "not there"
@@ -156,7 +160,7 @@ func (e *expander) deficient(name string, bad []outcome) {
 	if len(bad) > 1 {
 		var more []string
 		for _, o := range bad[1:] {
-			more = append(more, lowerFirst(e.title(o.path))+" "+e.text(o.path))
+			more = append(more, lowerFirst(e.title(o.path))+" "+e.beside(name, o.extra, o.path))
 		}
 		f.Message += " Also: " + strings.Join(more, ", ") + "."
 	}
@@ -258,6 +262,36 @@ func (e *expander) text(path place.Pointer) string {
 		return ""
 	}
 	return plain(value)
+}
+
+// beside is text with as many decimals as it takes to read it against a limit:
+// a computed distance that falls short of 10 ft never reads as 10 ft.
+func (e *expander) beside(name, limit string, path place.Pointer) string {
+	text := e.text(path)
+	row, _ := e.judge.selection.Row(name)
+	bound := row.Limits[limit].SI
+	found, _ := record.At(e.input, path)
+	value, ok := found.(map[string]any)
+	if bound == "" || !ok || !path.HasPrefix("/derived") {
+		return text
+	}
+	dim := quantity.Dimension(e.judge.selection.Requirement(name).Limits[limit].Dimension)
+	si, _ := value["si"].(json.Number)
+	unit, _ := value["unit"].(string)
+	if !near(si, json.Number(bound)) {
+		return text
+	}
+	if exact, err := quantity.Beside(dim, text, si.String(), unit, bound); err == nil {
+		return exact
+	}
+	return text
+}
+
+// near tells whether rounding could put a value on the other side of a limit.
+func near(si, limit json.Number) bool {
+	a, err := si.Float64()
+	b, noLimit := limit.Float64()
+	return err == nil && noLimit == nil && (b == 0 || math.Abs(a-b) <= 0.1*math.Abs(b))
 }
 
 func plain(value any) string {

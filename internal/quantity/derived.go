@@ -158,14 +158,21 @@ func (u *unit) appendText(b []byte, value float64) []byte {
 			places++
 		}
 	}
-	scaled := math.Abs(value) * math.Pow10(places)
-	whole := math.Floor(scaled)
-	rest := scaled - whole
-	if math.Abs(rest-0.5) < doubt || scaled > 1e9 {
-		return nil
+	whole, decided := nearest(value, places)
+	for more := 1; more <= extraPlaces && decided && u.dimension == Length; more++ {
+		step := math.Pow10(places)
+		gap := math.Abs(math.Abs(value) - whole/step)
+		if math.Mod(4*whole, step) != 0 || gap < roundNoise/2 {
+			break
+		}
+		if gap < roundNoise*2 {
+			return nil
+		}
+		places++
+		whole, decided = nearest(value, places)
 	}
-	if rest > 0.5 {
-		whole++
+	if !decided {
+		return nil
 	}
 	negative := value < 0 && whole != 0
 	before, after := u.affixes(!negative && whole == math.Pow10(places), negative)
@@ -185,12 +192,28 @@ func (u *unit) appendText(b []byte, value float64) []byte {
 	return append(b, after...)
 }
 
+// nearest is |value| in units of the last of its decimals, rounded, and whether
+// that is sure.
+func nearest(value float64, places int) (whole float64, decided bool) {
+	scaled := math.Abs(value) * math.Pow10(places)
+	whole = math.Floor(scaled)
+	rest := scaled - whole
+	if math.Abs(rest-0.5) < doubt || scaled > 1e9 {
+		return 0, false
+	}
+	if rest > 0.5 {
+		whole++
+	}
+	return whole, true
+}
+
 // quickTape is tape by float64, and whether it is sure.
 func (u *unit) quickTape(value float64) (text string, decided bool) {
-	inches, slack, wholeFeet, end := value, 1e-6, false, " in"
+	const slack = 1e-6 // tapeSlack
+	inches, wholeFeet, end := value, false, " in"
 	switch {
 	case u.dimension == Length && u.symbol == "ft":
-		inches, slack, wholeFeet = value*12, 0.005, true
+		inches, wholeFeet = value*12, true
 	case u.dimension == Slope && u.symbol == "in/ft":
 		end = " in per ft"
 	case u.dimension != Length || u.symbol != "in":

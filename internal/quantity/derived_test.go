@@ -21,6 +21,11 @@ func TestWriteAgreesWithTheExactWay(t *testing.T) {
 		at := eighth / 8 * 0.0254
 		values = append(values, at, at+0.005*0.0254, at+0.00501*0.0254, at-0.0049*0.0254, at+1e-7)
 	}
+	for n := 0.25; n < 20; n += 0.25 { // near the round lengths that limits are
+		for off := 1e-11; off < 0.1; off *= 3 {
+			values = append(values, n-off, (n-off)*0.3048, (n+off)*0.0254)
+		}
+	}
 	for n := -300.0; n <= 300; n++ {
 		values = append(values, n, n/2, n/20, n/200, n*37/20, n*0.3048, n*249.08891/200, n/2119.0)
 	}
@@ -65,7 +70,7 @@ func TestWrite(t *testing.T) {
 	}{
 		{Length, 10 * 0.3048, "ft", 12, Written{"3.048", "10", "10 ft"}},
 		{Length, math.Hypot(6, 8) * 0.3048, "ft", 12, Written{"3.048", "10", "10 ft"}},
-		{Length, 2.48123, "ft", 12, Written{"2.48123", "8.1405183727", "8.141 ft"}},
+		{Length, 2.48123, "ft", 12, Written{"2.48123", "8.1405183727", "8.14 ft"}},
 		{Velocity, 3.48276513, "m/s", 6, Written{"3.48277", "3.48277", "3.48 m/s"}},
 		{Radon, 146.15, "pCi/L", 12, Written{"146.15", "3.95", "4.0 pCi/L"}},
 		{Percent, 92.741935483871, "%", 12, Written{"92.7419354839", "92.7419354839", "92.7 %"}},

@@ -1,22 +1,25 @@
 package quantity
 
 import (
+	"cmp"
+	"math"
 	"math/big"
 	"strconv"
 	"strings"
 )
 
-// tapeSlack is how far, in inches, a length printed as feet and inches may lie
-// from the eighth that is printed: less than a tape shows.
-var tapeSlack = big.NewRat(5, 1000)
+// tapeSlack is how far, in inches, what is printed as on a tape may lie from the
+// eighth that is printed: only the noise of a derived value is dropped, not what
+// makes a bore 3.068 in or a distance short of 10 ft.
+var tapeSlack = big.NewRat(1, 1_000_000)
 
-// exactSlack is the same where only the noise of a derived value may be dropped,
-// as in a bore of 3.068 in or a fall of 0.12 in per ft.
-var exactSlack = big.NewRat(1, 1_000_000)
-
-// extraPlaces is how many decimals a value near zero may have on top of those
-// that its unit has anyway.
+// extraPlaces is how many decimals a value near zero, or a length near a round
+// one, may have on top of those that its unit has anyway.
 const extraPlaces = 3
+
+// roundNoise is how far a length may lie from a round one and be printed as it,
+// in its unit.
+const roundNoise = 1e-9
 
 // Format writes a value given in the SI unit of the dimension for people who
 // think in the given unit; see Quantity.String. A float64 counts with its first
@@ -30,12 +33,22 @@ func Format[T string | float64](dim Dimension, si T, unit string) (string, error
 	return q.String(), nil
 }
 
+// side is Cmp, but for the noise of numbers that were worked out.
+func (q Quantity) side(bound Quantity) int {
+	a, b := q.Float(), bound.Float()
+	if math.Abs(a-b) <= 1e-12*math.Abs(b) {
+		return 0
+	}
+	return cmp.Compare(a, b)
+}
+
 // String writes the quantity for people, in the writer's unit, and rounded, so
-// not for comparing: feet with inches to the eighth if one is near, inches with
-// a fraction, radon as it is reported (pCi/L with one decimal, Bq/m3 without, a
+// not for comparing: feet with inches and inches with a fraction where an eighth
+// is met, radon as it is reported (pCi/L with one decimal, Bq/m3 without, a
 // half going up: ANSI/AARST MAH 2019, 8.5.2), a time in UTC, and anything else
 // with the decimals its unit is read to, or two significant digits if that is
-// more, without zeros at the end. Parse takes what it gives.
+// more, without zeros at the end. A length that misses a round one, as 9.998 ft
+// does, keeps the decimals that show it. Parse takes what it gives.
 func (q Quantity) String() string {
 	if q.unit == nil {
 		return ""
@@ -52,7 +65,34 @@ func (q Quantity) String() string {
 	if text := tape(u, value); text != "" {
 		return text
 	}
-	return u.label(rounded(value, u.places))
+	return u.label(u.rounded(value))
+}
+
+// Beside gives the text of a quantity, which is si in SI, a decimal like the
+// limit, as it can stand beside the limit. Where the text lies on another side of
+// it than si does, si is written with as many more decimals as it takes: beside
+// "at least 10 ft", 9.999999 ft does not read as 10 ft.
+func Beside(dim Dimension, text, si, unit, limit string) (string, error) {
+	q, err := fromSI(dim, si, unit)
+	if err != nil {
+		return "", err
+	}
+	bound, err := fromSI(dim, limit, unit)
+	if err != nil {
+		return "", err
+	}
+	side := q.side(bound)
+	if side == 0 {
+		return text, nil
+	}
+	value := q.unit.fromSI(q.si)
+	for places := q.unit.places + 1; places <= siDigits; places++ {
+		if printed, err := Parse(dim, text); err != nil || printed.side(bound) == side {
+			return text, err
+		}
+		text = q.unit.label(trimZeros(fixed(value, places)))
+	}
+	return text, nil
 }
 
 // label puts the unit to a number, in a form that Parse takes.
@@ -80,10 +120,12 @@ func (u *unit) affixes(isOne, negative bool) (before, after string) {
 	return "", u.spaced
 }
 
-// rounded writes a number with the given decimals, or more of them if it takes
-// more to show two significant digits, and drops zeros at the end.
-func rounded(value *big.Rat, places int) string {
+// rounded writes a number with the decimals of its unit, or more of them if it
+// takes more to show two significant digits or that a length is no round one, and
+// drops zeros at the end.
+func (u *unit) rounded(value *big.Rat) string {
 	ten := big.NewRat(10, 1)
+	places := u.places
 	size := new(big.Rat).Abs(value)
 	size.Mul(size, new(big.Rat).SetInt(tens[places]))
 	for range extraPlaces {
@@ -93,17 +135,32 @@ func rounded(value *big.Rat, places int) string {
 		size.Mul(size, ten)
 		places++
 	}
-	return trimZeros(fixed(value, places))
+	text := fixed(value, places)
+	for more := 1; more <= extraPlaces && u.dimension == Length && seemsRound(text, value); more++ {
+		text = fixed(value, places+more)
+	}
+	return trimZeros(text)
+}
+
+// seemsRound tells whether a text stands for quarters of a unit, in which limits
+// are written, and value does not.
+func seemsRound(text string, value *big.Rat) bool {
+	printed, ok := new(big.Rat).SetString(text)
+	if !ok || !new(big.Rat).Mul(printed, big.NewRat(4, 1)).IsInt() {
+		return false
+	}
+	gap, _ := printed.Sub(printed, value).Float64()
+	return math.Abs(gap) > roundNoise
 }
 
 // tape writes what is read off a tape as on the tape: "8 ft 6 1/8 in",
 // "3 1/2 in", "1/8 in per ft". It gives "" for other units, and where no eighth
 // of an inch is near enough. Nothing but zero is near zero.
 func tape(u *unit, value *big.Rat) string {
-	inches, slack, wholeFeet, end := value, exactSlack, false, " in"
+	inches, wholeFeet, end := value, false, " in"
 	switch {
 	case u.dimension == Length && u.symbol == "ft":
-		inches, slack, wholeFeet = new(big.Rat).Mul(value, big.NewRat(12, 1)), tapeSlack, true
+		inches, wholeFeet = new(big.Rat).Mul(value, big.NewRat(12, 1)), true
 	case u.dimension == Slope && u.symbol == "in/ft":
 		end = " in per ft"
 	case u.dimension != Length || u.symbol != "in":
@@ -111,7 +168,7 @@ func tape(u *unit, value *big.Rat) string {
 	}
 	count, err := strconv.ParseInt(new(big.Rat).Mul(inches, big.NewRat(8, 1)).FloatString(0), 10, 64)
 	gap := new(big.Rat).Sub(inches, big.NewRat(count, 8))
-	if err != nil || gap.Abs(gap).Cmp(slack) > 0 || count == 0 && value.Sign() != 0 {
+	if err != nil || gap.Abs(gap).Cmp(tapeSlack) > 0 || count == 0 && value.Sign() != 0 {
 		return ""
 	}
 	return tapeText(count, wholeFeet, end)

@@ -19,9 +19,15 @@ func TestFormat(t *testing.T) {
 		{Length, "2.5908", "m", "2.59 m"},
 		{Length, "2.5908", "in", "102 in"},
 		{Length, "3.048", "ft", "10 ft"},
-		{Length, "3", "ft", "9.843 ft"},             // 9 ft 10.11 in: no eighth is near
-		{Length, "3.00355", "ft", "9 ft 10 1/4 in"}, // 10.2500 in to a thousandth
-		{Length, "3.0478", "ft", "9.999 ft"},        // what falls short of 10 ft must show it
+		{Length, "3", "ft", "9.84 ft"},              // 9 ft 10.11 in: on no eighth
+		{Length, "3.00355", "ft", "9 ft 10 1/4 in"}, // 118.25 in
+		{Length, "3.0035", "ft", "9.85 ft"},
+		{Length, "3.0478", "ft", "9.999 ft"}, // what falls short of 10 ft must show it
+		{Length, "3.04799", "ft", "9.99997 ft"},
+		{Length, "2.9996", "m", "2.9996 m"},
+		{Length, "3.0001", "m", "3.0001 m"},
+		{Length, "1.544976", "ft", "5.07 ft"},
+		{Length, "0.30479", "in", "11.9996 in"},
 		{Length, "0.1524", "ft", "6 in"},
 		{Length, "-2.5908", "ft", "-8 ft 6 in"},
 		{Length, "0", "ft", "0 ft"},
@@ -84,6 +90,63 @@ func TestFormat(t *testing.T) {
 	} {
 		if got, err := Format(c.dimension, c.si, c.unit); err == nil || !strings.Contains(err.Error(), c.answer) {
 			t.Errorf("%s %q %q: got %q and the answer %v, want one that says %q", c.dimension, c.si, c.unit, got, err, c.answer)
+		}
+	}
+}
+
+// What is printed beside a limit never lies on its other side, however near it is.
+func TestBeside(t *testing.T) {
+	for _, c := range []struct {
+		dimension             Dimension
+		si, unit, limit, want string
+	}{
+		{Length, "3.04", "ft", "3.048", "9.97 ft"},
+		{Length, "3.0479999", "ft", "3.048", "9.9999997 ft"},
+		{Length, "3.04799999", "ft", "3.048", "9.99999997 ft"},
+		{Length, "3.048", "ft", "3.048", "10 ft"},
+		{Length, "1.5996", "ft", "1.6002", "5.248 ft"}, // limit 5 ft 3 in
+		{Length, "1.5998672", "ft", "1.6002", "5.249 ft"},
+		{Pressure, "-1.998", "Pa", "-2", "-1.998 Pa"},      // not -2 Pa
+		{Pressure, "-1.9", "Pa", "-2", "-1.9 Pa"},          // enough as it is
+		{Flow, "0.04719", "cfm", "0.0471947", "99.99 cfm"}, // not 100 cfm
+		{Radon, "148.4", "pCi/L", "148", "4.01 pCi/L"},     // above 4.0, as Bq/m3 tell it
+		{Radon, "150", "pCi/L", "148", "4.1 pCi/L"},        // enough as it is
+		{Duration, "172799", "h", "172800", "47.9997 h"},   // not 48 h
+		{Slope, "0.0104", "in/ft", "0.0104166666666667", "0.1248 in/ft"},
+	} {
+		text, err := Format(c.dimension, c.si, c.unit)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got, err := Beside(c.dimension, text, c.si, c.unit, c.limit); err != nil || got != c.want {
+			t.Errorf("%s %s beside %s in %s: got %q, %v; want %q", c.dimension, c.si, c.limit, c.unit, got, err, c.want)
+		}
+	}
+	if got, err := Beside(Length, "9 1/2 ft", "2.8956", "ft", "3.048"); err != nil || got != "9 1/2 ft" {
+		t.Errorf("a text that fits became %q, %v", got, err)
+	}
+	if got, err := Beside(Length, "3 ft", "1", "ft", "far"); err == nil {
+		t.Errorf("beside no number: %q", got)
+	}
+	random := rand.New(rand.NewPCG(10, 2))
+	for range 2000 {
+		limit := float64(1 + random.IntN(80))
+		value := limit + (random.Float64()-0.5)*math.Pow(10, -float64(random.IntN(8)))
+		q, err := FromSI(Length, value*0.3048/4, "ft")
+		if err != nil {
+			t.Fatal(err)
+		}
+		bound, err := FromSI(Length, limit*0.3048/4, "ft")
+		if err != nil {
+			t.Fatal(err)
+		}
+		text, err := Beside(Length, q.String(), q.SI(), "ft", bound.SI())
+		if err != nil {
+			t.Fatal(err)
+		}
+		printed, err := Parse(Length, text)
+		if err != nil || printed.side(bound) != q.side(bound) {
+			t.Fatalf("%s m prints as %q beside %s m: %v", q.SI(), text, bound.SI(), err)
 		}
 	}
 }

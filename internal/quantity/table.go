@@ -31,7 +31,7 @@ var offsets = map[string]string{
 // percentage points, is no share of anything.
 var table = []row{
 	{Length, "m", "1", 2, "meter|meters|metre|metres"},
-	{Length, "ft", "0.3048", 3, "'|foot|feet"},                            // 3.048 E-01, exact
+	{Length, "ft", "0.3048", 2, "'|foot|feet"},                            // 3.048 E-01, exact
 	{Length, "in", "0.0254", 3, `"|''|inch|inches`},                       // 2.54 E-02, exact
 	{Length, "cm", "0.01", 1, "centimeter|centimeters|centimetre"},        // prefix
 	{Length, "mm", "0.001", 1, "millimeter|millimeters|millimetre"},       // prefix
