@@ -280,7 +280,8 @@ func (b *bench) compare(t *testing.T, c changed) {
 		t.Errorf("%s: as wasm: %v", about, err)
 		return
 	}
-	want, got := b.judge.expand(c.doc, input, slow), b.judge.expand(c.doc, input, fast)
+	asked := b.judge.selection.Asked()
+	want, got := b.judge.expand(c.doc, input, slow, asked), b.judge.expand(c.doc, input, fast, asked)
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Errorf("%s: the evaluators differ (-reference +wasm)\n%s", about, diff)
 	}

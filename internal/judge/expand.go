@@ -30,18 +30,20 @@ type outcome struct {
 	extra   string // limit name or reason
 }
 
-func (e *expander) outside(value any) {
-	e.scope = map[string]string{}
-	list, _ := value.([]any)
+// scopeOf reads which profiles do not speak of a job: profile → why not.
+func scopeOf(outside any) map[string]string {
+	scope := map[string]string{}
+	list, _ := outside.([]any)
 	for _, item := range list {
 		if pair, ok := item.([]any); ok && len(pair) == 2 {
 			profile, _ := pair[0].(string)
 			reason, _ := pair[1].(string)
-			if e.scope[profile] == "" || reason < e.scope[profile] {
-				e.scope[profile] = reason
+			if scope[profile] == "" || reason < scope[profile] {
+				scope[profile] = reason
 			}
 		}
 	}
+	return scope
 }
 
 // requirement expands the outcome sets of one requirement. Every subject gets

@@ -5,6 +5,9 @@ package judge
 import (
 	"context"
 	"fmt"
+	"maps"
+	"slices"
+	"strings"
 	"sync"
 	"sync/atomic"
 
@@ -22,6 +25,9 @@ type Judge struct {
 	judged  atomic.Int64
 	compile sync.Once
 	wasm    atomic.Pointer[wasm] // the fast way, once many records were seen
+
+	mu     sync.Mutex
+	within map[string]*Judge // stacks without the profiles that do not speak of a job
 }
 
 // manyRecords is how many records tell an archive from a few jobs. Compiling to
@@ -35,7 +41,7 @@ func New(ctx context.Context, selection *rulebook.Selection, shape *record.Shape
 	if err != nil {
 		return nil, err
 	}
-	return &Judge{selection: selection, shape: shape, topdown: t}, nil
+	return &Judge{selection: selection, shape: shape, topdown: t, within: map[string]*Judge{}}, nil
 }
 
 // Judgement is what the rulebook says of one record.
@@ -53,16 +59,58 @@ func (j *Judge) Judge(ctx context.Context, doc *record.Document, input map[strin
 	if err != nil {
 		return Judgement{}, err
 	}
-	return j.expand(doc, input, answer), nil
+	inner, err := j.inside(ctx, answer)
+	if err != nil || inner == nil {
+		return j.expand(doc, input, answer, j.selection.Asked()), err
+	}
+	found, err := inner.Judge(ctx, doc, input)
+	if err != nil {
+		return Judgement{}, err
+	}
+	rest := slices.DeleteFunc(j.selection.Asked(), inner.asks)
+	found.Findings = append(found.Findings, j.expand(doc, input, answer, rest).Findings...)
+	return found, nil
 }
 
-func (j *Judge) expand(doc *record.Document, input map[string]any, a answer) Judgement {
-	e := expander{judge: j, doc: doc, input: input}
-	e.outside(a.outside)
-	for _, name := range j.selection.Asked() {
+func (j *Judge) expand(doc *record.Document, input map[string]any, a answer, names []string) Judgement {
+	e := expander{judge: j, doc: doc, input: input, scope: scopeOf(a.outside)}
+	for _, name := range names {
 		e.requirement(name, a.asked[name], a.failures[name])
 	}
 	return Judgement{e.findings, texts(a.cautions)}
+}
+
+// asks reports whether the stack asks for a requirement.
+func (j *Judge) asks(name string) bool {
+	_, ok := j.selection.Row(name)
+	return ok
+}
+
+// inside is the judge of the stack without the profiles that do not speak of
+// this job, where their rows stood before rows of others; otherwise nil.
+func (j *Judge) inside(ctx context.Context, a answer) (*Judge, error) {
+	outside := slices.Sorted(maps.Keys(scopeOf(a.outside)))
+	if len(outside) == 0 {
+		return nil, nil
+	}
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	key := strings.Join(outside, "\x00")
+	inner, known := j.within[key]
+	if known {
+		return inner, nil
+	}
+	selection, err := j.selection.Without(outside)
+	if err != nil {
+		return nil, err
+	}
+	if selection != nil {
+		if inner, err = New(ctx, selection, j.shape); err != nil {
+			return nil, err
+		}
+	}
+	j.within[key] = inner
+	return inner, nil
 }
 
 // answer is what the entry module says, in the types of encoding/json.

@@ -78,6 +78,37 @@ requirements:
 	}
 }
 
+// A profile that does not speak of a job does not stand before one that does:
+// 10 ft to a window are asked of an existing house (EPA 402-R-93-078 14.2.8(3),
+// published), although the appendix for new houses, from memory, asks it of more
+// systems and so governs in a new one.
+func TestProfileOutsideHidesNothing(t *testing.T) {
+	p := newPipeline(t, pipeline.Options{Profiles: []string{"us-epa-1994", "us-irc-appendix"}})
+	for built, profile := range map[bool]string{false: "us-epa-1994", true: "us-irc-appendix"} {
+		doc := edited(t, "demo", window("own", "8 ft 6 in", "1 ft"), edits{"house/new_construction": built})
+		job, errs := p.Run(context.Background(), doc, os.DirFS("../../fixtures/demo"))
+		if len(errs) > 0 {
+			t.Fatal(errs)
+		}
+		judged, asked := false, map[string]bool{}
+		for _, f := range job.Findings {
+			asked[f.Requirement] = true
+			if f.Requirement == "exhaust.clearance_to_openings" && f.Subject == "sys-1/win" {
+				judged = f.Verdict == finding.Deficient && f.Holds && f.Profile == profile
+			}
+			if f.Requirement == "pipe.fan_accessible" && (f.Reason == "the standard is for new houses only") == built {
+				t.Errorf("new house %v: the appendix's own requirement is %s: %s", built, f.Verdict, f.Reason)
+			}
+		}
+		if !judged {
+			t.Errorf("new house %v: the window is not judged by %s", built, profile)
+		}
+		if !asked["pipe.fan_accessible"] || !asked["pipe.wall"] {
+			t.Errorf("new house %v: a requirement is missing", built)
+		}
+	}
+}
+
 // Ventilation is judged by its own requirements, not by those about outlets of
 // soil gas: EPA 402-R-93-078 14.2.8 is for soil depressurization (published).
 func TestVentilationOnlyUnderTheFederalStandard(t *testing.T) {

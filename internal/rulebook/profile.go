@@ -53,6 +53,7 @@ type Row struct {
 	Source      finding.Source
 	Note        string
 	Line        int
+	kind        string // of the profile
 }
 
 // Value is one limit as a profile fills it in.
@@ -205,7 +206,7 @@ func (p *profileReader) scope(n *record.Node) Scope {
 }
 
 func (p *profileReader) row(n *record.Node, profile *Profile, requirement Requirement) Row {
-	row := Row{Requirement: requirement.Name, Profile: profile.Name, Line: n.KeySpot("").Line}
+	row := Row{Requirement: requirement.Name, Profile: profile.Name, kind: profile.Kind, Line: n.KeySpot("").Line}
 	p.members(n, "limits grade stage source note", func(m *record.Node) {
 		var err error
 		switch m.Key() {

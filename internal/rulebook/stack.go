@@ -12,6 +12,7 @@ import (
 	"os"
 	"path"
 	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/slablint/slablint/internal/finding"
@@ -41,14 +42,15 @@ func (rb *Rulebook) ProfileNames() []string {
 	return names
 }
 
-// Select stacks profiles: a later one overrides the rows of an earlier one. A
-// name with a path separator or the ending .yaml is a file. An overlay that
-// loosens a published limit must name an authority.
+// Select stacks profiles by kind: jurisdiction over base, company over both,
+// whatever the order of the names. Which of two rows of one kind governs, see
+// governs. A name with a path separator or the ending .yaml is a file. An
+// overlay that loosens the limit of a document must name an authority.
 func (rb *Rulebook) Select(names ...string) (*Selection, error) {
 	if len(names) == 0 {
 		return nil, errors.New("no profile chosen")
 	}
-	s := &Selection{rulebook: rb, rows: map[string]Row{}}
+	var profiles []*Profile
 	digest := sha256.New()
 	for _, m := range rb.modules {
 		fmt.Fprintf(digest, "%s\x00%s\x00", m.File, m.Source)
@@ -62,15 +64,43 @@ func (rb *Rulebook) Select(names ...string) (*Selection, error) {
 		if err != nil {
 			return nil, err
 		}
-		if err := s.stack(p); err != nil {
-			return nil, err
-		}
+		profiles = append(profiles, p)
 		fmt.Fprintf(digest, "profile\x00%s\x00", p.Name)
 		digest.Write(data)
 	}
-	s.Digest = "sha256:" + hex.EncodeToString(digest.Sum(nil))
+	s := &Selection{rulebook: rb, rows: map[string]Row{}, Digest: "sha256:" + hex.EncodeToString(digest.Sum(nil))}
+	slices.SortStableFunc(profiles, func(a, b *Profile) int { return rank(a.Kind) - rank(b.Kind) })
+	for _, p := range profiles {
+		if err := s.stack(p); err != nil {
+			return nil, err
+		}
+	}
 	return s, nil
 }
+
+// Without is the stack without some of its profiles, or nil where that uncovers
+// no row: a profile that does not speak of a job must not stand before one that
+// does.
+func (s *Selection) Without(names []string) (*Selection, error) {
+	rest := &Selection{rulebook: s.rulebook, rows: map[string]Row{}, Digest: s.Digest}
+	for _, p := range s.Profiles {
+		if slices.Contains(names, p.Name) {
+			continue
+		}
+		if err := rest.stack(p); err != nil {
+			return nil, err
+		}
+	}
+	for name, row := range rest.rows {
+		if s.rows[name].Profile != row.Profile {
+			return rest, nil
+		}
+	}
+	return nil, nil
+}
+
+// rank orders the kinds of profiles, the lowest first.
+func rank(kind string) int { return slices.Index([]string{"base", "jurisdiction", "company"}, kind) }
 
 func (rb *Rulebook) profileBytes(name string) (data []byte, file string, err error) {
 	if strings.ContainsAny(name, "/\\") || strings.HasSuffix(name, ".yaml") || strings.HasSuffix(name, ".yml") {
@@ -89,29 +119,64 @@ func (rb *Rulebook) profileBytes(name string) (data []byte, file string, err err
 }
 
 func (s *Selection) stack(p *Profile) error {
-	kinds := map[string]string{} // of the profiles below
-	for _, below := range s.Profiles {
-		kinds[below.Name] = below.Kind
-	}
 	for _, name := range slices.Sorted(maps.Keys(p.Rows)) {
-		row := p.Rows[name]
+		row, r := p.Rows[name], s.rulebook.requirements[name]
 		below, overridden := s.rows[name]
-		if !overridden || p.Kind == "base" && kinds[below.Profile] == "base" {
-			continue // two standards may differ; which one governs is the reader's choice
+		if overridden && !governs(r, row, below) {
+			continue
 		}
-		if limit, looser := loosens(s.rulebook.requirements[name], below, row); looser && p.Authority == "" &&
-			below.Source.Basis == finding.Published && row.Source.Basis != finding.Published {
-			return fmt.Errorf("%s:%d: %s: limit %q is looser than the published one in %s: name the authority that allows it",
-				p.File, row.Line, name, limit, below.Profile)
+		if what, looser := loosens(r, below, row); overridden && looser && row.kind != below.kind && p.Authority == "" &&
+			!below.practice() && row.Source.Basis != finding.Published {
+			return fmt.Errorf("%s:%d: %s: the %s is looser than that of the document cited in %s: name the authority that allows it",
+				p.File, row.Line, name, what, below.Profile)
 		}
+		s.rows[name] = row
 	}
-	maps.Copy(s.rows, p.Rows)
 	s.Profiles = append(s.Profiles, p)
 	return nil
 }
 
-// loosens reports whether a row asks less than the row it overrides.
-func loosens(r Requirement, below, above Row) (limit string, looser bool) {
+// governs reports whether a row takes the place of one stacked before it. A
+// company may set its own demands. Otherwise common practice never stands
+// before a document, except to fill in a limit that the document leaves unknown
+// and then at no lighter grade; a known limit stands before an unknown one; and
+// jurisdiction stands over base. Of two rows of one kind the one that asks no
+// less governs, then the one that was read, and last the later one.
+func governs(r Requirement, row, below Row) bool {
+	_, less := loosens(r, below, row)
+	_, lessBelow := loosens(r, row, below)
+	switch {
+	case row.kind == "company":
+		return true
+	case row.practice() && !below.practice():
+		return below.unknown() && r.gradeIn(row).AtLeast(r.gradeIn(below))
+	case below.practice() && !row.practice():
+		return !row.unknown() || !r.gradeIn(below).AtLeast(r.gradeIn(row))
+	case row.unknown() != below.unknown():
+		return below.unknown()
+	case row.kind != below.kind:
+		return true
+	case less != lessBelow:
+		return lessBelow
+	}
+	return row.Source.Basis == below.Source.Basis || row.Source.Basis == finding.Published
+}
+
+// practice reports whether no document stands behind the row.
+func (r Row) practice() bool { return r.Source.Basis == finding.CommonPractice }
+
+// unknown reports whether a limit of the row is not established.
+func (r Row) unknown() bool {
+	for _, v := range r.Limits {
+		if v.Unknown {
+			return true
+		}
+	}
+	return false
+}
+
+// loosens reports whether a row asks less than another, and in what.
+func loosens(r Requirement, below, above Row) (what string, looser bool) {
 	for _, name := range slices.Sorted(maps.Keys(r.Limits)) {
 		old, now := below.Limits[name], above.Limits[name]
 		switch r.Limits[name].Sense {
@@ -125,15 +190,10 @@ func loosens(r Requirement, below, above Row) (limit string, looser bool) {
 			looser = compare(now.SI, old.SI) > 0
 		}
 		if looser || now.Unknown && !old.Unknown {
-			return name, true
+			return "limit " + strconv.Quote(name), true
 		}
 	}
-	return "", gradeDrops(r, below, above)
-}
-
-func gradeDrops(r Requirement, below, above Row) bool {
-	old, now := r.gradeIn(below), r.gradeIn(above)
-	return !now.AtLeast(old)
+	return "grade", !r.gradeIn(above).AtLeast(r.gradeIn(below))
 }
 
 // compare orders decimals exactly; what is not a number compares equal.
