@@ -1,6 +1,9 @@
 package pipeline_test
 
 import (
+	"context"
+	"os"
+	"slices"
 	"testing"
 
 	"github.com/slablint/slablint/internal/finding"
@@ -63,6 +66,7 @@ func TestConflictsBetweenSources(t *testing.T) {
 			{"us-epa-1994", "exhaust.clearance_to_neighbors", "sys-1/win", deficient, "14.2.8(4)", published},
 			{"pennsylvania", "exhaust.clearance_to_neighbors", "sys-1/win", deficient, "240.308(b)(6)", published},
 			{"us-epa-1994", "exhaust.clearance_to_openings", "sys-1/win", not, "14.2.8(3)", published},
+			{"us-consensus", "exhaust.clearance_to_neighbors", "sys-1/win", undetermined, "", memory},
 		}},
 		{"4 13 in over a flat roof", "slab", []edits{{"house/roof_kind": "flat", "systems/0/discharge/height_above_roof": "13 in"}}, []expected{
 			{"pennsylvania", "exhaust.height_above_flat_roof", "sys-1", met, "240.308(b)(6)(i)", published},
@@ -101,6 +105,8 @@ func TestConflictsBetweenSources(t *testing.T) {
 			{"us-irc-appendix", "pipe.horizontal_supports", "rim", deficient, "Table P2605.1", memory},
 			{"us-epa-1994", "pipe.vertical_supports", "stack", deficient, "14.2.4", memory},
 			{"us-irc-appendix", "pipe.vertical_supports", "stack", met, "Table P2605.1", memory},
+			{"us-consensus", "pipe.horizontal_supports", "rim", deficient, "6.2.7.2", published},
+			{"us-consensus", "pipe.vertical_supports", "stack", met, "6.2.7.2", published},
 		}},
 		{"11 slope", "demo", []edits{{"systems/0/pipe/1/rise": "3/4 in", "systems/0/pipe/1/slope": nil}}, []expected{
 			{"us-epa-1994", "pipe.drains_back", "rim", met, "14.2.6", memory},
@@ -179,7 +185,37 @@ func TestConflictsBetweenSources(t *testing.T) {
 			{"common-practice", "safety.respirators_in_high_levels", "safety", not, "", practice},
 		}},
 	} {
-		t.Run(c.name, func(t *testing.T) { expect(t, edited(t, c.fixture, c.changes...), c.fixture, c.wants) })
+		t.Run(c.name, func(t *testing.T) {
+			verdicts := map[string]finding.Verdict{}
+			differ := false
+			for _, want := range c.wants {
+				for profile, verdict := range verdicts {
+					differ = differ || profile != want.profile && verdict != want.verdict
+				}
+				verdicts[want.profile] = want.verdict
+			}
+			if !differ {
+				t.Error("no two profiles differ about this record")
+			}
+			expect(t, edited(t, c.fixture, c.changes...), c.fixture, c.wants)
+		})
+	}
+}
+
+// The other half of conflict 15: open seams are a should to EPA 402-R-93-078
+// 14.5.6 (from memory) and a must to ANSI/AARST CC-1000 2018 6.4.3 (published),
+// so that they hold the job under one of the two.
+func TestShouldAndMustDiffer(t *testing.T) {
+	doc := edited(t, "crawlspace", edits{"systems/0/membrane/seams_sealed": false})
+	for profile, holds := range map[string]bool{"us-epa-1994": false, "us-consensus": true, "illinois": true} {
+		job, errs := onlyProfile(t, profile).Run(context.Background(), doc, os.DirFS("../../fixtures/crawlspace"))
+		if len(errs) > 0 {
+			t.Fatal(errs)
+		}
+		i := slices.IndexFunc(job.Findings, func(f finding.Finding) bool { return f.Requirement == "membrane.seams_sealed" && f.Subject == "sys-1" })
+		if i < 0 || job.Findings[i].Verdict != finding.Deficient || job.Findings[i].Holds != holds {
+			t.Errorf("%s: open seams do not hold the job as they should: %+v", profile, job.Findings[max(i, 0)])
+		}
 	}
 }
 
