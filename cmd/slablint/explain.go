@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/outcome"
 )
 
 func newExplain(w world) *cobra.Command {
@@ -30,6 +31,13 @@ func newExplain(w world) *cobra.Command {
 					return explain(w, d)
 				}
 			}
+			for _, d := range outcome.Demands() {
+				if d.Requirement == args[0] {
+					return explain(w, demand{
+						Requirement: d.Requirement, Title: d.Title, Why: d.Why, Remedy: d.Remedy, Grade: d.Grade, Stage: d.Stage, Subject: "variance",
+					})
+				}
+			}
 			return fmt.Errorf("unknown requirement %q%s", args[0], similar(args[0], list))
 		},
 	}
@@ -51,6 +59,9 @@ func explain(w world, d demand) error {
 		if l.Note != "" {
 			fmt.Fprintf(&b, "    note: %s\n", l.Note)
 		}
+	}
+	if len(d.Limits) == 0 {
+		fmt.Fprintf(&b, "  Asked of every variance, whatever the profiles. A variance covers a deficiency\n  that the record shows; what is not recorded or cannot be decided stays open.\n")
 	}
 	fmt.Fprintf(&b, "\n  %s\n", finding.Notice)
 	_, err := fmt.Fprint(w.out, b.String())

@@ -63,7 +63,13 @@ func TestVariances(t *testing.T) {
 		{"no last day", without(func(v *Variance) { v.Expires = time.Time{} }), finding.Deficient, lastDay, finding.Deficient, "variances.complete"},
 		{"wrong subject", without(func(v *Variance) { v.Subject = "sys-2" }), finding.Deficient, lastDay, finding.Deficient, "variances.matched"},
 		{"no longer needed", full, finding.Met, lastDay, finding.Met, "variances.needed"},
-		{"cannot cover what was not recorded", full, finding.Unrecorded, lastDay, finding.Unrecorded, "variances.needed"},
+		{"of what does not apply", full, finding.NotApplicable, lastDay, finding.NotApplicable, "variances.needed"},
+		{"cannot cover what was not recorded", full, finding.Unrecorded, lastDay, finding.Unrecorded, "variances.known_deficiency"},
+		{"nor what is not decided", full, finding.Undetermined, lastDay, finding.Undetermined, "variances.known_deficiency"},
+		{"expired and no longer needed", full, finding.Met, lastDay.Add(24 * time.Hour), finding.Met, "variances.currentvariances.needed"},
+		{"no reason", without(func(v *Variance) { v.Reason = "" }), finding.Deficient, lastDay, finding.Deficient, "variances.complete"},
+		{"no role", without(func(v *Variance) { v.Role = "" }), finding.Deficient, lastDay, finding.Deficient, "variances.complete"},
+		{"no document", without(func(v *Variance) { v.Document = "" }), finding.Deficient, lastDay, finding.Deficient, "variances.complete"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -85,6 +91,33 @@ func TestVariances(t *testing.T) {
 				t.Errorf("outcome %s", job.Outcome)
 			}
 		})
+	}
+}
+
+// A finding about a variance holds the job at every stage, and two variances for
+// one deficiency are one too many.
+func TestVarianceFindingsHold(t *testing.T) {
+	day := time.Date(2027, 3, 20, 0, 0, 0, 0, time.UTC)
+	v := Variance{
+		ID: "var-1", Requirement: "exhaust.rain_cap", Subject: "sys-1", Authority: "Building office", Role: "code official",
+		Reason: "hail", Document: "letter-1", Expires: day,
+	}
+	second := v
+	second.ID = "var-2"
+	for name, variances := range map[string][]Variance{
+		"unmatched": {{ID: "var-1", Requirement: "exhaust.rain_cap", Subject: "sys-2", Authority: "a", Role: "b", Reason: "c", Document: "d", Expires: day}},
+		"twice":     {v, second},
+	} {
+		var job finding.Job
+		Decide(&job, []finding.Finding{open(finding.Deficient, finding.Recommended, finding.Planned)}, variances, Terms{Stage: finding.Planned, AsOf: day})
+		if job.Outcome != finding.Hold || job.HeldBy != 1 {
+			t.Errorf("%s: outcome %s, held by %d", name, job.Outcome, job.HeldBy)
+		}
+	}
+	for _, d := range Demands() {
+		if d.Title == "" || d.Why == "" || d.Remedy == "" || d.Grade != finding.Required || d.Stage != finding.Planned {
+			t.Errorf("%s says too little: %+v", d.Requirement, d)
+		}
 	}
 }
 

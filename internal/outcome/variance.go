@@ -38,6 +38,11 @@ var (
 		Why:    "A variance that names nothing covers nothing; a typing error here hides an open deficiency.",
 		Remedy: "Give requirement and subject exactly as the finding prints them, or remove the variance.",
 	}
+	known = finding.Finding{
+		Requirement: "variances.known_deficiency", Title: "The variance is for a deficiency that the record shows",
+		Why:    "Nobody can allow what nobody wrote down: a variance over a blank would let silence pass.",
+		Remedy: "Record what is missing or not decided, and keep the variance if the finding then is a deficiency; or remove it.",
+	}
 	needed = finding.Finding{
 		Requirement: "variances.needed", Title: "The variance is still needed",
 		Why:    "A departure that was put right should not stay excused for the next one to hide behind.",
@@ -45,8 +50,19 @@ var (
 	}
 )
 
+// Demands lists what is asked of every variance, whatever the profiles.
+func Demands() []finding.Finding {
+	list := []finding.Finding{complete, current, matched, known, needed}
+	for i := range list {
+		list[i].Grade, list[i].Stage = finding.Required, finding.Planned
+	}
+	return list
+}
+
 // applyVariances turns covered deficiencies into variances and adds one
-// finding per demand and variance. A variance is valid through its last day.
+// finding per demand and variance. A variance is valid through its last day. It
+// covers a deficiency and nothing else: what is not recorded or not decided is
+// not known to depart from anything.
 func applyVariances(findings []finding.Finding, variances []Variance, asOf time.Time) []finding.Finding {
 	for _, v := range variances {
 		target := -1
@@ -65,11 +81,15 @@ func applyVariances(findings []finding.Finding, variances []Variance, asOf time.
 		if target < 0 {
 			continue
 		}
+		isDeficient := findings[target].Verdict == finding.Deficient
+		switch findings[target].Verdict {
+		case finding.Unrecorded, finding.Undetermined:
+			findings = append(findings, v.about(known, false, finding.Deficient))
+		case finding.Met, finding.NotApplicable, finding.Deficient, finding.Variance:
+			findings = append(findings, v.about(known, true, ""), v.about(needed, isDeficient, finding.Deficient))
+		}
 		f := &findings[target]
-		isNeeded := f.Verdict == finding.Deficient
-		findings = append(findings, v.about(needed, isNeeded, finding.Deficient))
-		f = &findings[target]
-		if isNeeded && isComplete {
+		if isDeficient && isComplete {
 			if isCurrent {
 				f.Verdict = finding.Variance
 				f.Reason = fmt.Sprintf("%s (%s) allows it until %s: %s", v.Authority, v.Role, v.Expires.Format(time.DateOnly), v.Reason)
