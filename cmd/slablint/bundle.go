@@ -17,7 +17,8 @@ func newBundle() *cobra.Command {
 		Use:   "bundle --profile NAME --output FILE",
 		Short: "Write the rulebook of a profile stack as a standard OPA bundle",
 		Long: "Writes an OPA bundle (.tar.gz). A stock OPA that loads it and gets the output of\n" +
-			"slablint derive as input gives the same verdicts under data.verdicts.of.",
+			"slablint derive as input gives the same verdicts under data.verdicts.of. A bundle\n" +
+			"does not restack: name only profiles that speak of the jobs it will judge.",
 		Args: cobra.NoArgs,
 		RunE: func(*cobra.Command, []string) error {
 			if len(f.profiles) == 0 {
