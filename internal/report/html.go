@@ -1,7 +1,7 @@
 package report
 
 import (
-	"bytes"
+	"bufio"
 	"crypto/sha256"
 	_ "embed"
 	"encoding/base64"
@@ -45,20 +45,33 @@ func HTML(w io.Writer, r finding.Report, _ Options) error {
 	if len(r.Jobs) == 1 {
 		page.Title = visible(r.Jobs[0].ID)
 	}
-	var out bytes.Buffer
-	if err := pageTemplate.Execute(&out, page); err != nil {
-		return fmt.Errorf("write HTML report: %w", err)
+	out := bufio.NewWriterSize(w, 64<<10)
+	err := pageTemplate.Execute(speller{out}, page)
+	if err == nil {
+		err = out.Flush()
 	}
-	if _, err := w.Write(spelled(out.Bytes())); err != nil {
+	if err != nil {
 		return fmt.Errorf("write HTML report: %w", err)
 	}
 	return nil
 }
 
+// speller spells out what passes through it. A template writes each piece of
+// text as a whole, so no character is cut in two.
+type speller struct{ w io.Writer }
+
+func (s speller) Write(p []byte) (int, error) {
+	if _, err := s.w.Write(spelled(p)); err != nil {
+		return 0, err
+	}
+	return len(p), nil
+}
+
 // spelled spells out what hides or reorders its neighbors. The page itself
-// holds no such characters, so all of them are the record's.
+// holds no such characters, so all of them are the record's. What has none is
+// returned as it is.
 func spelled(page []byte) []byte {
-	out := make([]byte, 0, len(page)+len(page)/64)
+	var out []byte
 	done := 0 // what comes before has been copied
 	for i := 0; i < len(page); {
 		if c := page[i]; c == '\n' || c >= ' ' && c < 0x7f { // nearly all of a page
@@ -76,6 +89,9 @@ func spelled(page []byte) []byte {
 			done = i + size
 		}
 		i += size
+	}
+	if done == 0 {
+		return page
 	}
 	return append(out, page[done:]...)
 }
