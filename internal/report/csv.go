@@ -1,7 +1,7 @@
 package report
 
 import (
-	"bytes"
+	"bufio"
 	"fmt"
 	"io"
 	"strconv"
@@ -24,7 +24,7 @@ var csvColumns = []string{
 // cell in quotes. A cell that a spreadsheet could take for a formula begins
 // with an apostrophe.
 func CSV(w io.Writer, r finding.Report, o Options) error {
-	table := csvTable{}
+	table := csvTable{bufio.NewWriterSize(w, 64<<10)}
 	table.row(csvCells(csvColumns))
 	table.add(map[string]string{
 		"row": "run", "message": r.Notice, "rulebook": r.Rulebook.Digest, "profiles": strings.Join(r.Rulebook.Profiles, " "),
@@ -41,7 +41,7 @@ func CSV(w io.Writer, r finding.Report, o Options) error {
 	for _, e := range r.Errors {
 		table.add(map[string]string{"row": "error", "file": e.File, "line": csvNumber(e.Line), "column": csvNumber(e.Column), "message": e.Message})
 	}
-	if _, err := w.Write(table.text.Bytes()); err != nil {
+	if err := table.text.Flush(); err != nil { // the first one of all writes
 		return fmt.Errorf("write CSV report: %w", err)
 	}
 	return nil
@@ -74,7 +74,7 @@ func csvNumber(n int) string {
 	return strconv.Itoa(n)
 }
 
-type csvTable struct{ text bytes.Buffer }
+type csvTable struct{ text *bufio.Writer }
 
 // add writes a row of what the maps hold, later ones in front.
 func (t *csvTable) add(parts ...map[string]string) {
@@ -91,14 +91,21 @@ func (t *csvTable) add(parts ...map[string]string) {
 
 func (t *csvTable) row(cells []string) {
 	for i, cell := range cells {
-		if i > 0 {
-			t.text.WriteByte(',')
+		before := `,"`
+		if i == 0 {
+			before = `"`
 		}
-		t.text.WriteByte('"')
-		t.text.WriteString(strings.ReplaceAll(cell, `"`, `""`))
-		t.text.WriteByte('"')
+		t.write(before, strings.ReplaceAll(cell, `"`, `""`), `"`)
 	}
-	t.text.WriteString("\r\n")
+	t.write("\r\n")
+}
+
+// write leaves errors to the writer, which keeps the first and gives it when it
+// is flushed.
+func (t *csvTable) write(texts ...string) {
+	for _, text := range texts {
+		_, _ = t.text.WriteString(text)
+	}
 }
 
 func csvCells(texts []string) []string {
