@@ -46,7 +46,9 @@ func newCheck(w world) *cobra.Command {
 		Long: "Judges the records at the given paths: files, every record below a folder, - for\n" +
 			"standard input, .ndjson and .jsonl files with one record a line. Records that cannot\n" +
 			"be read are reported and the rest is judged all the same. Ctrl-C stops, writes what\n" +
-			"is finished and gives exit status 130; output files are replaced as a whole.",
+			"is finished and gives exit status 130. Output files are replaced as a whole: one that\n" +
+			"was killed leaves the old report and beside it a hidden .NAME.*.unfinished, which a\n" +
+			"later run for the same file removes when it is an hour old.",
 		Example: "  slablint check jobs/J-0107.yaml\n" +
 			"  slablint check --stage roughed-in --format json jobs/\n" +
 			"  slablint check --format json --output j.json --format text J-0107.yaml\n" +

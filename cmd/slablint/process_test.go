@@ -14,6 +14,7 @@ import (
 	"testing"
 
 	"github.com/slablint/slablint/internal/archive"
+	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/report"
 )
 
@@ -61,10 +62,6 @@ func begin(t *testing.T, args ...string) *program {
 	}
 	p.Cmd = exec.CommandContext(t.Context(), "slablint", append([]string{"check", "--lines", "-"}, args...)...)
 	p.Dir, p.Stderr = p.folder, &p.said
-	var err error
-	if p.feed, err = p.StdinPipe(); err != nil {
-		t.Fatal(err)
-	}
 	return p
 }
 
@@ -72,7 +69,11 @@ const old = "the old report"
 
 func (p *program) start(t *testing.T) {
 	t.Helper()
-	if err := p.Start(); err != nil {
+	var err error
+	if p.feed, err = p.StdinPipe(); err == nil {
+		err = p.Start()
+	}
+	if err != nil {
 		t.Fatal(err)
 	}
 }
@@ -158,4 +159,37 @@ func (p *program) whole(t *testing.T, name string, records int) bool {
 		}
 	}
 	return true
+}
+
+// However many records are judged at a time, and whatever some of them are, a
+// report is the same byte for byte.
+func TestOrderDoesNotDependOnWorkers(t *testing.T) {
+	var in strings.Builder
+	for i := range 300 {
+		switch {
+		case i%17 == 0:
+			in.WriteString("broken\n")
+		case i%5 == 0:
+			in.WriteString(strings.Replace(small(i), "long ", strings.Repeat("longer ", 1+i%7), 1))
+		default:
+			in.WriteString(small(i))
+		}
+	}
+	for _, format := range []string{"json", "jsonl", "csv", "html"} {
+		var first []byte
+		for _, workers := range []string{"1", "2", "16"} {
+			p := begin(t, "--profile", "one.yaml", "--format", format)
+			p.Stdin, p.Env = strings.NewReader(in.String()), append(os.Environ(), "GOMAXPROCS="+workers)
+			out, err := p.Output()
+			if got := p.ProcessState.ExitCode(); got != outcome.StatusError {
+				t.Errorf("exit status %d (%v), want %d: %s", got, err, outcome.StatusError, p.said.String())
+			}
+			if first == nil {
+				first = out
+			}
+			if len(out) == 0 || !bytes.Equal(out, first) {
+				t.Errorf("%s with %s workers differs from that with 1", format, workers)
+			}
+		}
+	}
 }
