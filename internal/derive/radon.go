@@ -62,13 +62,17 @@ func (d *deriver) noTest(phase string) *basis {
 }
 
 // standsFor says whether a test is one of a phase, and what that rests on: a
-// blank stands for no air.
+// blank stands for no air. One of which that is not known is counted in, so
+// that what follows from it is not known either.
 func (t *test) standsFor(phase string) (bool, *basis) {
-	if t.blank {
-		return false, t.get("blank").read()
+	own, b := t.get("phase").choice()
+	switch {
+	case own != "" && own != phase:
+		return false, b
+	case t.blank:
+		return false, t.blankBasis
 	}
-	_, b := t.get("phase").choice()
-	return t.phase == phase, b
+	return own == phase, join(b, t.blankBasis)
 }
 
 // group is a test and its duplicates of the same phase.

@@ -185,13 +185,30 @@ func TestWhichResultGoverns(t *testing.T) {
 		{"both over", "result: 4.2 pCi/L", "result: 4.0 pCi/L, duplicate_of: post-1, spacing: 6 in", 4.1},
 		{"on both sides", "result: 4.2 pCi/L", "result: 3.9 pCi/L, duplicate_of: post-1, spacing: 6 in", 4.2},
 		{"two rooms", "result: 1.9 pCi/L", "result: 3.6 pCi/L", 3.6},
-		{"a blank counts for nothing", "result: 1.9 pCi/L", "result: 3.6 pCi/L, blank: true", 1.9},
 		{"half up", "result: 3.95 pCi/L", "result: 1.0 pCi/L", 4.0},
 		{"not half", "result: 3.94 pCi/L", "result: 1.0 pCi/L", 3.9},
 	} {
 		derived := derive.Derive(variant(t, "result: 0.9 pCi/L", c.a, pair, c.b), nil)
 		if got := si(t, derived, "/radon/after"); math.Abs(got-c.want*37) > 1e-9 {
 			t.Errorf("%s: %v pCi/L, want %v", c.name, got/37, c.want)
+		}
+	}
+	const told = "phase: after, device: charcoal, blank: false"
+	for _, c := range []struct{ name, now, want string }{
+		{"a blank counts for nothing", "phase: after, device: charcoal, blank: true", "0.9 pCi/L"},
+		{"a monitor is no blank", "phase: after, device: continuous-monitor, blank: true", "3.6 pCi/L"},
+		{"it may be a blank or not", "phase: after, device: charcoal", ""},
+		{"it may be a blank or a monitor", "phase: after, blank: true", ""},
+		{"what is no blank counts whatever it is", "phase: after, blank: false", "3.6 pCi/L"},
+	} {
+		derived := derive.Derive(variant(t, pair, "result: 3.6 pCi/L, uncertainty: 12 %", told, c.now), nil)
+		for _, at := range []place.Pointer{"/radon/after", "/radon/after_upper_bound", "/radon/reduction", "/retest_due"} {
+			if known := value(t, derived, at)["si"] != nil; known != (c.want != "") {
+				t.Errorf("%s: %s is %v", c.name, at, value(t, derived, at))
+			}
+		}
+		if text, _ := value(t, derived, "/radon/after")["text"].(string); text != c.want {
+			t.Errorf("%s: %q, want %q", c.name, text, c.want)
 		}
 	}
 	unknown := derive.Derive(variant(t, "result: 0.8 pCi/L, ", ""), nil)

@@ -15,7 +15,10 @@ type test struct {
 	node
 	phase  string
 	result figure
-	blank  bool
+	// blank is a test of no room; blankBasis says what that rests on, and is not
+	// known where the record does not tell.
+	blank      bool
+	blankBasis *basis
 	// told is the result with its uncertainty.
 	told      radon.Result
 	toldBasis *basis
@@ -23,10 +26,25 @@ type test struct {
 
 func (d *deriver) readTests() {
 	for _, n := range d.record.get("measurements").get("tests").items() {
-		t := &test{node: n, phase: n.get("phase").text(), result: n.get("result").quantity().notBelow("a concentration"), blank: n.get("blank").isTrue()}
+		t := &test{node: n, phase: n.get("phase").text(), result: n.get("result").quantity().notBelow("a concentration")}
+		t.blank, t.blankBasis = t.isBlank()
 		t.tell()
 		d.all = append(d.all, t)
 	}
+}
+
+// isBlank says whether a device was never opened. A monitor cannot be a field
+// blank; of other devices the record must say it, and of a blank what it is.
+func (t *test) isBlank() (bool, *basis) {
+	device, of := t.get("device").choice()
+	blank, b := t.get("blank").said()
+	switch {
+	case device == string(radon.ContinuousMonitor):
+		return false, of
+	case blank:
+		return of.known(), join(b, of)
+	}
+	return false, b
 }
 
 // tell finds the uncertainty of a result. One below detection is its own upper
