@@ -20,7 +20,7 @@ func (d *deriver) crew() []any {
 		e["exposure"] = d.exact(quantity.Exposure, half, "level, equilibrium ratio 0.5, hours over 170 h")
 		e["exposure_unit_ratio"] = d.exact(quantity.Exposure, exposure(level, hours, 1), "level, equilibrium ratio 1, hours over 170 h: ANSI/AARST SGM-SF 2017 (12/20) 11.3")
 		e["past_year"] = d.exact(quantity.Exposure, figure{past.si + half.si, "WLM", join(past.basis, half.basis)}, "the worker's log and this job")
-		e["plan_age"] = d.span(n.get("plan_reviewed").day(), work, "d", "last review of the plan to start of work")
+		e["plan_age"] = d.lead(n.get("plan_reviewed").day(), work, "d", "last review of the plan to start of work")
 		e["credential_margin"] = d.span(completed, n.get("credential_expires").day(), "d", "last day of work to last day of the credential")
 		out = append(out, e)
 	}

@@ -19,8 +19,8 @@ func (d *deriver) order() map[string]any {
 	return map[string]any{
 		"work_span":                     d.exact(quantity.Duration, whole, "first to last day of work, both counted"),
 		"fan_start_before_vapor_sample": d.span(d.fanStart(), sampled, "d", "start of the last fan to the first vapor sample"),
-		"survey_before_work":            d.span(day("surveyed"), work, "d", "survey to start of work"),
-		"proposal_before_work":          d.span(day("proposal_given"), work, "d", "proposal to start of work"),
+		"survey_before_work":            d.lead(day("surveyed"), work, "d", "survey to start of work"),
+		"proposal_before_work":          d.lead(day("proposal_given"), work, "d", "proposal to start of work"),
 		"work_before_completion":        d.span(work, completed, "d", "start of work to completion"),
 		"completion_before_handover":    d.span(completed, handed, "d", "completion to handover"),
 		"fan_start_before_handover":     d.span(d.fanStartDay(), handed, "d", "day the last fan started to handover"),

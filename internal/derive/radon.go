@@ -1,7 +1,9 @@
 package derive
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"github.com/slablint/slablint/internal/quantity"
 	"github.com/slablint/slablint/internal/radon"
@@ -22,6 +24,7 @@ type level struct {
 func (d *deriver) worst(phase string) level {
 	w := level{Result: radon.Result{Value: math.Inf(-1)}, found: nothing, told: nothing, counted: nothing}
 	done := map[*test]bool{}
+	decisive := nothing // the result that is the worst
 	for _, t := range d.all {
 		stands, b := t.standsFor(phase)
 		w.found = join(w.found, b)
@@ -42,14 +45,20 @@ func (d *deriver) worst(phase string) level {
 			w.told = join(w.told, g.toldBasis)
 		}
 		if r.Value > w.Value {
-			w.Result, w.unit = r, t.result.unit
+			w.Result, w.unit, decisive = r, t.result.unit, worstOf(group).result.basis
 		}
 	}
 	if w.found.known() && math.IsInf(w.Value, -1) {
 		w.found = d.noTest(phase)
 	}
+	w.found = join(decisive, w.found)
 	w.told = join(w.found, w.told)
 	return w
+}
+
+// worstOf is the test of a group with the highest result.
+func worstOf(group []*test) *test {
+	return slices.MaxFunc(group, func(a, b *test) int { return cmp.Compare(a.result.si, b.result.si) })
 }
 
 // noTest is why nothing is known of a phase in which nothing was tested.
@@ -142,8 +151,8 @@ func (d *deriver) radonValues() map[string]any {
 		"after_upper_bound": d.model(quantity.Radon, figure{upper, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties"),
 		"after_lower_bound": d.model(quantity.Radon, figure{lower, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties"),
 	}
-	plain := join(before.found, after.found)
-	told := join(before.told, after.told)
+	plain := join(after.found, before.found)
+	told := join(after.told, before.told)
 	var r radon.Reduction
 	method := "worst room before against worst room after"
 	if plain.known() {

@@ -71,15 +71,15 @@ func (d *deriver) slopes(seg *segment, e map[string]any) {
 	}
 	required := figure{geometry.RequiredFall(seg.length.si, leastSlope), unit, join(b, seg.length.basis)}
 	e["fall_required"] = d.exact(quantity.Length, required, "1/8 in per ft: ANSI/AARST SGM-SF 2017 (12/20) 6.2.2")
-	fall, fallMethod := figure{rise.si, rise.unit, join(b, rise.basis)}, "recorded rise"
+	fall, fallMethod := figure{rise.si, rise.unit, join(rise.basis, b)}, "recorded rise"
 	if !rise.known() && slope.known() {
-		fall, fallMethod = figure{slope.si * seg.length.si, unit, join(b, slope.basis, seg.length.basis)}, "recorded slope times length"
+		fall, fallMethod = figure{slope.si * seg.length.si, unit, join(slope.basis, seg.length.basis, b)}, "recorded slope times length"
 	}
 	e["fall"] = d.exact(quantity.Length, fall, fallMethod)
 	worked := seg.riseOverLength(b)
-	e["slope_disagreement"] = d.exact(quantity.Slope, apart(figure{slope.si, slope.unit, join(b, slope.basis)}, worked), "recorded slope against rise over length, either way")
+	e["slope_disagreement"] = d.exact(quantity.Slope, apart(figure{slope.si, slope.unit, join(slope.basis, b)}, worked), "recorded slope against rise over length, either way")
 	if seg.get("slope").exists() {
-		e["slope"] = d.recorded(quantity.Slope, figure{slope.si, slope.unit, join(b, slope.basis)}, seg.get("slope"), "as recorded")
+		e["slope"] = d.recorded(quantity.Slope, figure{slope.si, slope.unit, join(slope.basis, b)}, seg.get("slope"), "as recorded")
 		return
 	}
 	e["slope"] = d.exact(quantity.Slope, worked, "rise over length")
@@ -87,7 +87,7 @@ func (d *deriver) slopes(seg *segment, e map[string]any) {
 
 // riseOverLength is the slope of a level run from its measures.
 func (seg *segment) riseOverLength(level *basis) figure {
-	f := figure{seg.rise.si / seg.length.si, "mm/m", join(level, seg.rise.basis, seg.length.basis)}
+	f := figure{seg.rise.si / seg.length.si, "mm/m", join(seg.rise.basis, seg.length.basis, level)}
 	if isFeet(seg.rise.unit) {
 		f.unit = "in/ft"
 	}
@@ -101,7 +101,7 @@ func (seg *segment) riseOverLength(level *basis) figure {
 func (s *system) traps() []figure {
 	traps := make([]figure, len(s.segments))
 	for i, seg := range s.segments {
-		traps[i] = figure{unit: seg.length.unit, basis: s.flowing}
+		traps[i] = figure{unit: seg.length.unit, basis: join(seg.rise.basis, s.flowing)}
 		if traps[i].unit == "ft" {
 			traps[i].unit = "in"
 		}

@@ -58,10 +58,11 @@ func (s *system) largestManifold() figure {
 			continue
 		}
 		shared = true
-		largest.basis = join(largest.basis, seg.nominal.basis)
 		if seg.nominal.si > largest.si {
-			largest.si, largest.unit = seg.nominal.si, seg.nominal.unit
+			largest = figure{seg.nominal.si, seg.nominal.unit, join(seg.nominal.basis, largest.basis)}
+			continue
 		}
+		largest.basis = join(largest.basis, seg.nominal.basis)
 	}
 	if s.flowing.known() && !shared {
 		largest.basis = refused("no segment carries the air of several suction points", s.get("suction_points").at())
@@ -70,11 +71,10 @@ func (s *system) largestManifold() figure {
 }
 
 func smaller(least, f figure) figure {
-	b := join(least.basis, f.basis)
 	if f.known() && f.si < least.si {
-		least = f
+		return figure{f.si, f.unit, join(f.basis, least.basis)}
 	}
-	least.basis = b
+	least.basis = join(least.basis, f.basis)
 	return least
 }
 

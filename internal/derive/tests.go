@@ -116,10 +116,10 @@ func (d *deriver) testValues() []any {
 		closed, from := t.get("closed_from").quantity(), t.get("reported_from").quantity()
 		e["duration"] = d.span(start, end, "h", "start to end")
 		e["after_fan_start"] = d.span(fan, start, "h", "start of the last fan to start of the test")
-		e["closed_lead"] = d.span(closed, start, "h", "closing of the house to start of the test")
+		e["closed_lead"] = d.lead(closed, start, "h", "closing of the house to start of the test")
 		e["valid_hours"] = d.exact(quantity.Duration, t.validHours(fan), "whole hours that count, from 24 h after the fan and 12 h after closing: ANSI/AARST MAH 2019 7.3.2, 8.5.3")
 		e["lead_out"] = d.span(start, from, "h", "start to the first hour reported")
-		e["tail_left_out"] = d.span(t.get("reported_to").quantity(), end, "h", "end of the last hour reported to the end")
+		e["tail_left_out"] = d.lead(t.get("reported_to").quantity(), end, "h", "end of the last hour reported to the end")
 		e["calibration_left"] = d.span(t.get("end").day(), t.get("calibration_expires").day(), "d", "day of the end to last day of the calibration")
 		e["days_after_occupancy"] = d.span(occupied, t.get("start").day(), "d", "days on the calendar of the place")
 		e["days_after_completion"] = d.span(completed, t.get("start").day(), "d", "days on the calendar of the place")
@@ -139,8 +139,14 @@ func (d *deriver) testValues() []any {
 }
 
 // span writes the time from one instant to another; it is negative when they
-// stand in the other order.
+// stand in the other order. What is found of it stands at the later one.
 func (d *deriver) span(from, to figure, unit string, method any) map[string]any {
+	return d.exact(quantity.Duration, figure{to.si - from.si, unit, join(to.basis, from.basis)}, method)
+}
+
+// lead is the same for what had to come early enough: what is found of it stands
+// at the earlier one.
+func (d *deriver) lead(from, to figure, unit string, method any) map[string]any {
 	return d.exact(quantity.Duration, figure{to.si - from.si, unit, join(from.basis, to.basis)}, method)
 }
 

@@ -11,7 +11,8 @@ import (
 )
 
 // A basis is what a value rests on: the places read and the defaults taken, or
-// the places that keep it from being known. It is shared and never changed.
+// the places that keep it from being known. The first place is the one that
+// findings about the value stand at. It is shared and never changed.
 // Its lists hold strings, in the form that the document has them.
 type basis struct {
 	inputs  []any  // JSON Pointers
