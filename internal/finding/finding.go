@@ -22,7 +22,7 @@ type Finding struct {
 	Message     string   `json:"message"`
 	Measured    string   `json:"measured,omitempty"` // as the record writes it
 	Limit       string   `json:"limit,omitempty"`    // as the source writes it
-	Missing     []string `json:"missing,omitempty"`  // pointers of what was not recorded
+	Missing     []string `json:"missing,omitempty"`  // pointers of what was not recorded or cannot be used
 	Reason      string   `json:"reason,omitempty"`   // why not applicable, undetermined or covered
 	Why         string   `json:"why"`
 	Remedy      string   `json:"remedy"`

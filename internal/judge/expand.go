@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/slablint/slablint/internal/finding"
@@ -67,7 +68,11 @@ func (e *expander) requirement(name string, value any, failure error) {
 	row, _ := e.judge.selection.Row(name)
 	subjects := firstOfEach(bySet["subjects"])
 	if len(subjects) == 0 {
-		e.add(name, outcome{subject: "job"}, finding.NotApplicable, "nothing of this kind is recorded as present")
+		reason := e.scope[row.Profile]
+		if reason == "" {
+			reason = "nothing of this kind is recorded as present"
+		}
+		e.add(name, outcome{subject: "job"}, finding.NotApplicable, reason)
 		return
 	}
 	known := index(subjects)
@@ -169,39 +174,74 @@ func (e *expander) deficient(name string, bad []outcome) {
 	e.findings = append(e.findings, f)
 }
 
+// unrecorded names what the record does not say, and what it says that cannot be
+// used.
 func (e *expander) unrecorded(name string, s outcome, missing []outcome) {
 	f := e.finding(name, s, finding.Unrecorded)
 	f.Measured = ""
 	f.Limit = e.limit(name, e.onlyLimit(name))
-	lacks := map[place.Pointer]bool{}
 	if len(missing) == 0 {
 		missing = []outcome{s}
 	}
+	var absent, unusable []place.Pointer
+	var whys []string
 	for _, o := range missing {
-		for _, p := range e.lacking(o.path) {
-			lacks[p] = true
+		paths, why := e.lacking(o.path)
+		for _, p := range paths {
+			if _, recorded := record.At(e.input, p); recorded && why != "" {
+				unusable = append(unusable, p)
+			} else {
+				absent = append(absent, p)
+			}
+		}
+		if why != "" && !slices.Contains(whys, why) {
+			whys = append(whys, why)
 		}
 	}
-	var titles []string
-	for p := range lacks {
+	var told []string
+	if len(absent) > 0 {
+		told = append(told, "Not recorded: "+e.labels(absent)+".")
+	}
+	if len(unusable) > 0 {
+		told = append(told, "Cannot be used: "+e.labels(unusable)+" ("+strings.Join(whys, "; ")+").")
+	}
+	f.Message = strings.Join(told, " ")
+	for _, p := range slices.Concat(absent, unusable) {
 		f.Missing = append(f.Missing, string(p))
 	}
 	slices.Sort(f.Missing)
-	for _, p := range f.Missing {
-		if t := lowerFirst(e.title(place.Pointer(p))); !slices.Contains(titles, t) {
-			titles = append(titles, t)
-		}
-	}
-	if len(f.Missing) > 0 {
-		f.At = e.at(place.Pointer(f.Missing[0]))
-	}
-	f.Message = "Not recorded: " + strings.Join(titles, ", ") + "."
+	f.Missing = slices.Compact(f.Missing)
+	f.At = e.at(place.Pointer(f.Missing[0]))
 	e.findings = append(e.findings, f)
 }
 
-// lacking says what was not recorded: the inputs that a derived value lacks,
-// or the path itself.
-func (e *expander) lacking(path place.Pointer) []place.Pointer {
+// labels names places in words, each once, in the order of their pointers.
+func (e *expander) labels(paths []place.Pointer) string {
+	slices.Sort(paths)
+	var all []string
+	for _, p := range paths {
+		if label := lowerFirst(e.label(p)); !slices.Contains(all, label) {
+			all = append(all, label)
+		}
+	}
+	return strings.Join(all, ", ")
+}
+
+// label is the name of a field, or of a list with the entry that is meant.
+func (e *expander) label(path place.Pointer) string {
+	i, err := strconv.Atoi(path.Last())
+	if err != nil {
+		return e.title(path)
+	}
+	if value, _ := record.At(e.input, path.Append("id")); value != nil {
+		return e.title(path) + " " + plain(value)
+	}
+	return e.title(path) + " " + strconv.Itoa(i+1)
+}
+
+// lacking says what was not recorded, the inputs that a derived value lacks or
+// the path itself, and why what is recorded there cannot be used.
+func (e *expander) lacking(path place.Pointer) ([]place.Pointer, string) {
 	if value, ok := record.At(e.input, path); ok {
 		if derived, ok := value.(map[string]any); ok {
 			if list, ok := derived["undetermined"].([]any); ok && len(list) > 0 {
@@ -210,11 +250,12 @@ func (e *expander) lacking(path place.Pointer) []place.Pointer {
 					text, _ := p.(string)
 					out[i] = place.Pointer(text)
 				}
-				return out
+				why, _ := derived["method"].(string)
+				return out, why
 			}
 		}
 	}
-	return []place.Pointer{e.written(path)}
+	return []place.Pointer{e.written(path)}, ""
 }
 
 func (e *expander) broken(name string, failure error) {

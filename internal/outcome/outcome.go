@@ -4,6 +4,7 @@
 package outcome
 
 import (
+	"slices"
 	"time"
 
 	"github.com/slablint/slablint/internal/finding"
@@ -17,21 +18,29 @@ type Terms struct {
 	// Known tells of findings that the comparison revision already had; such
 	// findings are shown and do not hold. Nil when nothing is compared.
 	Known func(finding.Finding) bool
+	// Chosen is where the record chooses its profiles.
+	Chosen finding.At
 }
 
 // Decide marks each finding as due and holding, applies the variances, adds
 // the findings about the variances themselves, and fills in findings, counts
-// and outcome of the job. Findings end up in report order.
+// and outcome of the job. A job of which nothing was judged is on hold, whatever
+// the terms are. Findings end up in report order.
 func Decide(job *finding.Job, findings []finding.Finding, variances []Variance, terms Terms) {
 	if terms.HoldAt == "" {
 		terms.HoldAt = finding.Required
 	}
+	judged := slices.ContainsFunc(findings, func(f finding.Finding) bool { return f.Verdict != finding.NotApplicable })
+	unjudged := notJudged(job.Profiles, terms.Chosen, findings)
 	findings = applyVariances(findings, variances, terms.AsOf)
+	if !judged {
+		findings = append(findings, unjudged)
+	}
 	job.Stage, job.Outcome, job.HeldBy, job.Counts = terms.Stage, finding.Ready, 0, finding.Counts{}
 	for i := range findings {
 		f := &findings[i]
 		f.Due = terms.Stage.Reached(f.Stage)
-		f.Holds = holds(*f, terms)
+		f.Holds = holds(*f, terms) || f.Requirement == unjudged.Requirement
 		if f.Holds {
 			job.HeldBy++
 			job.Outcome = finding.Hold

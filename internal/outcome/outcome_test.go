@@ -41,6 +41,42 @@ func TestWhatHoldsAJob(t *testing.T) {
 	}
 }
 
+// Not applicable throughout is no proof: the job is on hold whatever holds
+// others, and says of each profile why it does not judge it.
+func TestAJobThatNothingJudgesIsNotReady(t *testing.T) {
+	const small, single = "the standard is not for this kind of building", "there is no fan"
+	not := func(profile, reason string) finding.Finding {
+		return finding.Finding{Requirement: "fan.listed", Subject: reason, Verdict: finding.NotApplicable, Profile: profile, Reason: reason}
+	}
+	met := finding.Finding{Requirement: "fan.place", Subject: "sys-1", Verdict: finding.Met, Profile: "a"}
+	lenient := Terms{Stage: finding.Planned, HoldAt: finding.Hazard, Known: func(finding.Finding) bool { return true }}
+	variance := Variance{ID: "var-1", Requirement: "fan.listed", Subject: small}
+	for _, c := range []struct {
+		name      string
+		findings  []finding.Finding
+		variances []Variance
+		want      string // the message; "" when the job is ready
+	}{
+		{"no requirement at all", nil, nil, "No chosen profile judges this job."},
+		{"out of scope", []finding.Finding{not("a", small)}, nil, "No chosen profile judges this job (a: " + small + ")."},
+		{"a finding about a variance judges nothing", []finding.Finding{not("a", small)}, []Variance{variance}, "No chosen profile judges this job (a: " + small + ")."},
+		{"several", []finding.Finding{not("b", small), not("a", small), not("a", single)}, nil, "No chosen profile judges this job (a: nothing that it asks for applies to this job; b: " + small + ")."},
+		{"one is judged", []finding.Finding{not("b", small), met}, nil, ""},
+	} {
+		job := finding.Job{Profiles: []string{"a", "b"}}
+		Decide(&job, c.findings, c.variances, lenient)
+		said := ""
+		for _, f := range job.Findings {
+			if f.Holds {
+				said += f.Message
+			}
+		}
+		if said != c.want || (job.Outcome == finding.Ready) != (c.want == "") || (job.HeldBy == 0) != (c.want == "") {
+			t.Errorf("%s: %s, held by %d: %q, want %q", c.name, job.Outcome, job.HeldBy, said, c.want)
+		}
+	}
+}
+
 func TestVariances(t *testing.T) {
 	lastDay := time.Date(2027, 3, 20, 0, 0, 0, 0, time.UTC)
 	full := Variance{

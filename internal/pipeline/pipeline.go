@@ -127,7 +127,11 @@ func (p *Pipeline) RunWithInput(ctx context.Context, doc *record.Document, files
 		File: doc.Name, ID: textAt(input, "/job/id"), Title: textAt(input, "/job/title"),
 		SHA256: hex.EncodeToString(doc.SHA256[:]), Profiles: names, Digest: s.selection.Digest, Cautions: judgement.Cautions,
 	}
-	terms := outcome.Terms{Stage: p.options.Stage, HoldAt: p.options.HoldAt, AsOf: p.options.AsOf}
+	spot, _ := doc.Locate("/job/profiles")
+	terms := outcome.Terms{
+		Stage: p.options.Stage, HoldAt: p.options.HoldAt, AsOf: p.options.AsOf,
+		Chosen: finding.At{Path: "/job/profiles", Line: spot.Line, Column: spot.Column},
+	}
 	if terms.Stage == "" {
 		terms.Stage = finding.Stage(textAt(input, "/job/stage"))
 	}

@@ -14,6 +14,7 @@ import (
 // reports print over them. A topic missing here is shown after these, by its
 // own name.
 var topics = []struct{ name, title string }{
+	{"profiles", "Profiles"},
 	{"survey", "Survey"},
 	{"sealing", "Sealing"},
 	{"membrane", "Membrane"},

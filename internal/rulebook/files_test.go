@@ -3,12 +3,14 @@ package rulebook_test
 import (
 	"cmp"
 	"fmt"
+	"io/fs"
 	"maps"
 	"os"
 	"regexp"
 	"slices"
 	"strings"
 	"testing"
+	"testing/fstest"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
@@ -81,6 +83,30 @@ func TestRuleFileMistakesAreStopped(t *testing.T) {
 }
 
 var startsAtLine = regexp.MustCompile(`^policy/[a-z_/]+\.rego:[0-9]+: `)
+
+// A rule in a file that the loader takes for a test would never be asked, so the
+// loader refuses it, in a company's folder as in the program's own.
+func TestRulesNamedLikeTestsAreRefused(t *testing.T) {
+	policy := os.DirFS("../../policy")
+	for want, test := range map[string]string{
+		"":                          "package policy.fan.listed_test\n\ntest_x := true\n",
+		"listed_test.rego:3: files": "package policy.fan.listed_test\n\nsubjects := {1}\n",
+		"but the package is data.policy.fan.listed: rename": "package policy.fan.listed\n\ntest_x := true\n",
+		"holds no test": "package policy.fan.listed_test\n\nx := 1\n",
+	} {
+		folder := fstest.MapFS{"fan/listed_test.rego": {Data: []byte(test)}}
+		for _, file := range []string{"fan/listed.rego", "systems.rego"} {
+			data, err := fs.ReadFile(policy, file)
+			if err != nil {
+				t.Fatal(err)
+			}
+			folder[file] = &fstest.MapFile{Data: data}
+		}
+		if _, err := rulebook.Image(folder); (want == "") != (err == nil) || err != nil && !strings.Contains(err.Error(), want) {
+			t.Errorf("want %q, got %v", want, err)
+		}
+	}
+}
 
 func misplaced(t *testing.T, files map[string]string, topics []string) []string {
 	t.Helper()

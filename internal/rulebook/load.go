@@ -119,7 +119,7 @@ func read(folder fs.FS) (image, error) {
 	var img image
 	parsed := map[string]*ast.Module{}
 	err := fs.WalkDir(folder, ".", func(file string, entry fs.DirEntry, err error) error {
-		if err != nil || entry.IsDir() || !strings.HasSuffix(file, ".rego") || strings.HasSuffix(file, "_test.rego") {
+		if err != nil || entry.IsDir() || !strings.HasSuffix(file, ".rego") {
 			return err
 		}
 		source, err := fs.ReadFile(folder, file)
@@ -129,6 +129,9 @@ func read(folder fs.FS) (image, error) {
 		m, err := ast.ParseModuleWithOpts(file, string(source), ast.ParserOptions{ProcessAnnotation: true, Capabilities: Capabilities()})
 		if err != nil {
 			return err
+		}
+		if strings.HasSuffix(file, "_test.rego") {
+			return isTest(file, m)
 		}
 		parsed[file] = m
 		name := ""
@@ -187,6 +190,27 @@ func addReads(requirements []Requirement, parsed map[string]*ast.Module) {
 		visit(parsed[r.File])
 		requirements[i].Reads = collector{all}.leaves()
 	}
+}
+
+// isTest refuses a rule in a file that is left out because of its name: nobody
+// would notice that the requirement is never asked.
+func isTest(file string, m *ast.Module) error {
+	tests := 0
+	for _, r := range m.Rules {
+		switch name := r.Head.Ref()[0].Value.String(); {
+		case name == "subjects":
+			return fmt.Errorf("%s:%d: files that end in _test.rego hold tests, and this declares subjects: give the requirement a name that does not end in _test", file, r.Location.Row)
+		case strings.HasPrefix(name, "test_"):
+			tests++
+		}
+	}
+	if !strings.HasSuffix(m.Package.Path.String(), "_test") {
+		return fmt.Errorf("%s:%d: files that end in _test.rego hold tests, but the package is %s: rename one of them", file, m.Package.Location.Row, m.Package.Path)
+	}
+	if tests == 0 {
+		return fmt.Errorf("%s:%d: the file ends in _test.rego and holds no test: write one whose name starts with test_, or rename the file", file, m.Package.Location.Row)
+	}
+	return nil
 }
 
 func isRequirement(m *ast.Module) bool {

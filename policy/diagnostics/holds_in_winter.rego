@@ -46,6 +46,11 @@ missing contains [t.id, ["diagnostics", "communication_tests", i, "holes"]] if {
 	not is_array(t.holes)
 }
 
+missing contains [t.id, ["diagnostics", "communication_tests", i, "holes"]] if {
+	some i, t in input.diagnostics.communication_tests
+	count(t.holes) == 0
+}
+
 missing contains [t.id, ["diagnostics", "communication_tests", i, "holes", j, "pressure"]] if {
 	some i, t in input.diagnostics.communication_tests
 	some j, h in t.holes

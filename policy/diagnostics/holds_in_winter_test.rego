@@ -42,3 +42,8 @@ test_says_that_a_pressure_is_missing if {
 	}
 	got == {["t", ["diagnostics", "communication_tests", 0, "holes", 0, "pressure"]]}
 }
+
+test_says_that_no_hole_is_listed if {
+	got := rule.missing with data.profile as profile with input as job({"stack_correction": {"si": 3}})
+	got == {["t", ["diagnostics", "communication_tests", 0, "holes"]]}
+}

@@ -144,6 +144,30 @@ missing contains [f.id, ["house", "foundations", i, "kind"]] if {
 	not is_string(f.kind)
 }
 
+# Areas of which it takes the systems to know whether a membrane lies there.
+bare contains f.id if {
+	some f in input.house.foundations
+	is_string(f.kind)
+	not f.kind in limits.slabs.any_of
+}
+
+missing contains [id, ["systems"]] if {
+	some id in bare
+	not is_array(input.systems)
+}
+
+missing contains [id, ["systems", i, "kind"]] if {
+	some id in bare
+	some i, s in input.systems
+	not is_string(s.kind)
+}
+
+missing contains [id, ["systems", i, "foundations"]] if {
+	some id in bare
+	some i, s in input.systems
+	not is_array(s.foundations)
+}
+
 missing contains [f.id, ["house", "foundations", i, "footprint"]] if {
 	some i, f in input.house.foundations
 	not is_number(f.footprint.si)

@@ -73,3 +73,12 @@ test_says_what_is_missing if {
 	none := rule.missing with input as {"job": {"contaminant": "both"}} with data.profile as profile
 	none == {["diagnostics", ["diagnostics", "communication_tests"]]}
 }
+
+test_says_which_system_may_have_a_membrane if {
+	crawl := {"house": {"foundations": [{"id": "f", "kind": "crawlspace", "footprint": {"si": 60}}]}}
+	told := object.union(job({}, []), crawl)
+	vague := rule.missing with data.profile as profile with input as object.union(told, {"systems": [{"id": "s"}]})
+	vague == {["f", ["systems", 0, "kind"]], ["f", ["systems", 0, "foundations"]]}
+	none := rule.missing with data.profile as profile with input as object.remove(told, ["systems"])
+	none == {["f", ["systems"]]}
+}

@@ -77,6 +77,18 @@ deficient contains [id, ["measurements", "tests", i, "same_place_as"]] if {
 	not id in met
 }
 
+# Every test after the work says which place it repeats, and none says this one.
+deficient contains [b.id, ["measurements", "tests", i, "room"]] if {
+	some i, b in input.measurements.tests
+	b.id in before
+	count(radon_tests.open) == count({t.id |
+		some t in input.measurements.tests
+		t.id in radon_tests.after
+		is_string(t.same_place_as)
+		t.same_place_as != b.id
+	})
+}
+
 missing contains gap if some gap in radon_tests.unsaid
 
 missing contains [b.id, ["measurements", "tests", i, "room"]] if {

@@ -59,3 +59,7 @@ test_says_what_is_missing if {
 		["pre", ["measurements", "tests", 1, "same_place_as"]],
 	}
 }
+
+test_deficient_when_every_test_after_repeats_another_place if {
+	verdict(job([pre, object.union(post, {"same_place_as": "pre-2"})])) == "deficient"
+}
