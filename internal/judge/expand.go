@@ -302,4 +302,3 @@ func near(si, limit json.Number) bool {
 	b, noLimit := limit.Float64()
 	return err == nil && noLimit == nil && (b == 0 || math.Abs(a-b) <= 0.1*math.Abs(b))
 }
-
