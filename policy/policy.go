@@ -1,5 +1,5 @@
-// Package policy embeds the rulebook: the requirements in their generated form
-// and the profiles. It holds no logic.
+// Package policy embeds the rulebook: the requirements in their generated form,
+// the tests that examples are taken from, and the profiles. It holds no logic.
 package policy
 
 import (
@@ -13,8 +13,14 @@ var image []byte
 //go:embed profiles/*.yaml
 var profiles embed.FS
 
+//go:embed */*_test.rego
+var tests embed.FS
+
 // Image is the generated form of the rule files beside it.
 func Image() []byte { return image }
+
+// Tests holds the test of each rule, <topic>/<name>_test.rego.
+func Tests() fs.FS { return tests }
 
 // Profiles is the folder of built-in profile files.
 func Profiles() fs.FS {

@@ -2,6 +2,8 @@ package main
 
 import (
 	"fmt"
+	"io"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -14,9 +16,9 @@ func newExplain(w world) *cobra.Command {
 	var f ruleFlags
 	cmd := &cobra.Command{
 		Use:   "explain REQUIREMENT",
-		Short: "Say why a requirement exists, its limits, sources and remedy",
+		Short: "Say why a requirement exists, its limits, sources and remedy, with examples",
 		Args:  cobra.ExactArgs(1),
-		RunE: func(_ *cobra.Command, args []string) error {
+		RunE: func(cmd *cobra.Command, args []string) error {
 			rb, err := f.rulebook()
 			if err != nil {
 				return err
@@ -28,14 +30,18 @@ func newExplain(w world) *cobra.Command {
 			list := demands(rb, stacks)
 			for _, d := range list {
 				if d.Requirement == args[0] {
-					return explain(w, d)
+					examples, err := examplesOf(cmd.Context(), rb, stacks[0].Requirement(d.Requirement))
+					if err != nil {
+						return err
+					}
+					return explain(w.out, d, examples)
 				}
 			}
 			for _, d := range outcome.Demands() {
 				if d.Requirement == args[0] {
-					return explain(w, demand{
+					return explain(w.out, demand{
 						Requirement: d.Requirement, Title: d.Title, Why: d.Why, Remedy: d.Remedy, Grade: d.Grade, Stage: d.Stage, Subject: "variance",
-					})
+					}, "")
 				}
 			}
 			return fmt.Errorf("unknown requirement %q%s", args[0], similar(args[0], list))
@@ -45,7 +51,7 @@ func newExplain(w world) *cobra.Command {
 	return cmd
 }
 
-func explain(w world, d demand) error {
+func explain(w io.Writer, d demand, examples string) error {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s\n  %s.\n\n", d.Requirement, d.Title)
 	fmt.Fprintf(&b, "  Why     %s\n  Remedy  %s\n  Grade   %s\n  Due     from stage %s, for each %s\n\n", d.Why, d.Remedy, d.Grade, d.Stage, d.Subject)
@@ -63,24 +69,29 @@ func explain(w world, d demand) error {
 	if len(d.Limits) == 0 {
 		fmt.Fprintf(&b, "  Asked of every variance, whatever the profiles. A variance covers a deficiency\n  that the record shows; what is not recorded or cannot be decided stays open.\n")
 	}
-	fmt.Fprintf(&b, "\n  %s\n", finding.Notice)
-	_, err := fmt.Fprint(w.out, b.String())
+	fmt.Fprintf(&b, "%s\n  %s\n", examples, finding.Notice)
+	_, err := io.WriteString(w, b.String())
 	return err
 }
 
-// similar suggests requirements that share a word with what was asked for.
+// similar suggests up to five requirements, those first that share most words
+// with what was asked for.
 func similar(name string, list []demand) string {
+	shared := map[string]int{}
 	var near []string
 	for _, d := range list {
-		for _, word := range strings.FieldsFunc(name, func(r rune) bool { return r == '.' || r == '_' || r == '-' }) {
-			if len(word) > 3 && strings.Contains(d.Requirement, word) && len(near) < 5 {
-				near = append(near, d.Requirement)
-				break
+		for _, word := range strings.FieldsFunc(name, func(r rune) bool { return strings.ContainsRune("._-", r) }) {
+			if len(word) > 3 && strings.Contains(d.Requirement, word) {
+				shared[d.Requirement]++
 			}
+		}
+		if shared[d.Requirement] > 0 {
+			near = append(near, d.Requirement)
 		}
 	}
 	if len(near) == 0 {
 		return ": slablint rules lists them"
 	}
-	return "; near it: " + strings.Join(near, ", ")
+	slices.SortStableFunc(near, func(a, b string) int { return shared[b] - shared[a] })
+	return "; near it: " + strings.Join(near[:min(len(near), 5)], ", ")
 }

@@ -37,7 +37,7 @@ var rooms = []room{
 	{"summary", "finding place record"},
 	{"form", "record"},
 	{"intake", "finding place quantity record"},
-	{"cmd/slablint", "place finding record schema rulebook outcome pipeline report drawing archive gate replace settings summary form intake"},
+	{"cmd/slablint", "place finding quantity record schema rulebook outcome pipeline report drawing archive gate replace settings summary form intake"},
 	{"scaffold", ""},
 	{"arch", ""},
 }

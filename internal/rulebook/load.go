@@ -21,8 +21,9 @@ import (
 type Rulebook struct {
 	requirements map[string]Requirement
 	modules      []module
-	profiles     fs.FS // of the built-in profiles
-	files        fs.FS // in which other profiles lie, nil for the disk
+	profiles     fs.FS   // of the built-in profiles
+	files        fs.FS   // in which other profiles lie, nil for the disk
+	folders      []fs.FS // where tests stand beside the rules
 }
 
 // module is one rule file without comments.
@@ -45,7 +46,9 @@ func Builtin() (*Rulebook, error) {
 	if err := json.Unmarshal(policy.Image(), &img); err != nil {
 		return nil, fmt.Errorf("built-in rulebook: %w", err)
 	}
-	return img.rulebook(policy.Profiles()), nil
+	rb := img.rulebook(policy.Profiles())
+	rb.folders = []fs.FS{policy.Tests()}
+	return rb, nil
 }
 
 func (img image) rulebook(profiles fs.FS) *Rulebook {
@@ -93,6 +96,7 @@ func (rb *Rulebook) Extend(folder fs.FS) (*Rulebook, error) {
 	}
 	extended := all.rulebook(rb.profiles)
 	extended.files = rb.files
+	extended.folders = append(slices.Clone(rb.folders), folder)
 	return extended, nil
 }
 
