@@ -79,6 +79,15 @@ func ReadProfile(file string, data []byte, requirements map[string]Requirement) 
 	return profile, nil
 }
 
+// The fields that a profile file and its parts may hold.
+const (
+	profileFields  = "profile title kind authority documents scope requirements"
+	documentFields = "title edition"
+	scopeFields    = "storeys_at_most contaminants house_kinds system_kinds installed_from new_houses"
+	rowFields      = "limits grade stage source note"
+	sourceFields   = "document section basis"
+)
+
 // profileReader keeps the first mistake, like a scanner.
 type profileReader struct {
 	doc *record.Document
@@ -136,7 +145,7 @@ func (p *profileReader) texts(n *record.Node) []string {
 func (p *profileReader) profile(requirements map[string]Requirement) *Profile {
 	root := p.doc.Root
 	out := &Profile{File: p.doc.Name, Documents: map[string]DocumentRef{}, Rows: map[string]Row{}, doc: p.doc}
-	p.members(root, "profile title kind authority documents scope requirements", func(m *record.Node) {
+	p.members(root, profileFields, func(m *record.Node) {
 		switch m.Key() {
 		case "profile":
 			out.Name = p.text(m)
@@ -148,6 +157,7 @@ func (p *profileReader) profile(requirements map[string]Requirement) *Profile {
 			out.Authority = p.text(m)
 		case "documents":
 			p.members(m, "", func(d *record.Node) {
+				p.members(d, documentFields, func(*record.Node) {})
 				ref := DocumentRef{Title: p.text(d.Get("title")), Edition: p.text(d.Get("edition"))}
 				if ref.Title == "" || ref.Edition == "" {
 					p.fail(d, "document %q needs a title and an edition", d.Key())
@@ -175,7 +185,7 @@ func (p *profileReader) profile(requirements map[string]Requirement) *Profile {
 
 func (p *profileReader) scope(n *record.Node) Scope {
 	var s Scope
-	p.members(n, "storeys_at_most contaminants house_kinds system_kinds installed_from new_houses", func(m *record.Node) {
+	p.members(n, scopeFields, func(m *record.Node) {
 		switch m.Key() {
 		case "storeys_at_most":
 			if _, err := fmt.Sscanf(p.text(m), "%d", &s.StoreysAtMost); err != nil {
@@ -207,7 +217,7 @@ func (p *profileReader) scope(n *record.Node) Scope {
 
 func (p *profileReader) row(n *record.Node, profile *Profile, requirement Requirement) Row {
 	row := Row{Requirement: requirement.Name, Profile: profile.Name, kind: profile.Kind, Line: n.KeySpot("").Line}
-	p.members(n, "limits grade stage source note", func(m *record.Node) {
+	p.members(n, rowFields, func(m *record.Node) {
 		var err error
 		switch m.Key() {
 		case "grade":
@@ -238,7 +248,7 @@ func (p *profileReader) row(n *record.Node, profile *Profile, requirement Requir
 
 func (p *profileReader) source(n *record.Node, profile *Profile) finding.Source {
 	var s finding.Source
-	p.members(n, "document section basis", func(m *record.Node) {
+	p.members(n, sourceFields, func(m *record.Node) {
 		switch m.Key() {
 		case "document":
 			ref, known := profile.Documents[p.text(m)]
