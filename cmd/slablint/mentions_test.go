@@ -13,6 +13,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/rulebook"
 )
 
@@ -26,6 +27,9 @@ func TestDocumentsNameRealCommands(t *testing.T) {
 	names := rb.ProfileNames()
 	for _, r := range rb.Requirements() {
 		names = append(names, r.Name)
+	}
+	for _, d := range outcome.Demands() {
+		names = append(names, d.Requirement)
 	}
 	root := newRoot(world{})
 	var runnable [][]string
