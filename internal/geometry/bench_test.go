@@ -7,7 +7,7 @@ import (
 )
 
 func BenchmarkRectDistance(b *testing.B) {
-	r := must[Rect](b)(NewWallOpening(Point{3, 2, 1}, PlanPoint{X: 1}, 1, 1.2))
+	r := must[Rect](b)(newWallOpening(Point{3, 2, 1}, PlanPoint{X: 1}, 1, 1.2))
 	p := Point{0, 0, 6}
 	for b.Loop() {
 		r.Distance(p)
@@ -17,13 +17,13 @@ func BenchmarkRectDistance(b *testing.B) {
 func BenchmarkPathRoundSloped(b *testing.B) {
 	r := must[Rect](b)(NewRect(Point{3, 2, 1}, Point{X: 1}, Point{Y: 1, Z: 1}))
 	for b.Loop() {
-		PathRound(Point{0, 0, 6}, []PlanPoint{{1, 1}}, r)
+		pathRound(Point{0, 0, 6}, []PlanPoint{{1, 1}}, r)
 	}
 }
 
 func BenchmarkJetAngle(b *testing.B) {
-	r := must[Rect](b)(NewWallOpening(Point{3, 2, 1}, PlanPoint{X: 1}, 1, 1.2))
-	j := must[Jet](b)(NewJet(Point{}, Point{Z: 1}))
+	r := must[Rect](b)(newWallOpening(Point{3, 2, 1}, PlanPoint{X: 1}, 1, 1.2))
+	j := must[Jet](b)(newJet(Point{}, Point{Z: 1}))
 	for b.Loop() {
 		j.Angle(r, 6)
 	}

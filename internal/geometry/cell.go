@@ -20,7 +20,7 @@ type Gap struct {
 
 // Farthest is the place of the polygon farthest from its nearest test hole, by
 // straight lines in plan. It is exact: such a place is a corner of the part of
-// the polygon nearest to one hole. No hole gives ErrNoPoints; a hole outside the
+// the polygon nearest to one hole. No hole gives errNoPoints; a hole outside the
 // polygon is an error, because it says nothing about this slab.
 func (p Polygon) Farthest(holes []PlanPoint) (Gap, error) {
 	if err := p.holds(holes); err != nil {
@@ -68,7 +68,7 @@ func (p Polygon) PassingShare(holes []Hole) (float64, error) {
 // holds refuses an empty list and holes that are not in the polygon.
 func (p Polygon) holds(holes []PlanPoint) error {
 	if len(holes) == 0 {
-		return fmt.Errorf("test holes: %w", ErrNoPoints)
+		return fmt.Errorf("test holes: %w", errNoPoints)
 	}
 	for i, h := range holes {
 		if !h.finite() {

@@ -65,10 +65,10 @@ func TestPassingShare(t *testing.T) {
 
 func TestHoleRefusals(t *testing.T) {
 	slab := must[Polygon](t)(NewPolygon(ell))
-	if _, err := slab.Farthest(nil); !errors.Is(err, ErrNoPoints) {
+	if _, err := slab.Farthest(nil); !errors.Is(err, errNoPoints) {
 		t.Errorf("no hole: %v", err)
 	}
-	if _, err := slab.PassingShare(nil); !errors.Is(err, ErrNoPoints) {
+	if _, err := slab.PassingShare(nil); !errors.Is(err, errNoPoints) {
 		t.Errorf("no hole: %v", err)
 	}
 	for name, at := range map[string]PlanPoint{"in the notch": {30, 30}, "no number": {math.NaN(), 1}} {

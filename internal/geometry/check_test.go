@@ -65,7 +65,7 @@ var checks = map[string]func(*testing.T, checkValue) float64{
 		x, z := [2]float64{c.feet(t, "opening_x_ft", 0), c.feet(t, "opening_x_ft", 1)}, c.feet(t, "opening_z_ft")
 		y := [2]float64{c.feet(t, "opening_y_ft", 0), c.feet(t, "opening_y_ft", 1)}
 		centre := Point{(x[0] + x[1]) / 2, (y[0] + y[1]) / 2, z}
-		light := must[Rect](t)(NewRoofLight(centre, PlanPoint{X: 1}, x[1]-x[0], y[1]-y[0]))
+		light := must[Rect](t)(newRoofLight(centre, PlanPoint{X: 1}, x[1]-x[0], y[1]-y[0]))
 		return light.Distance(c.pointFeet(t, "discharge_ft")) / foot
 	},
 	"X01": func(t *testing.T, c checkValue) float64 {
@@ -115,7 +115,7 @@ var checks = map[string]func(*testing.T, checkValue) float64{
 		return must[Gap](t)(slab.Farthest([]PlanPoint{{0, 0}})).Distance / foot
 	},
 	"X12": func(t *testing.T, c checkValue) float64 {
-		f := must[Field](t)(FieldFromShare(c.number(t, "p0_Pa"), c.number(t, "percent_left_per_10ft")/100, 10*foot))
+		f := must[Field](t)(fieldFromShare(c.number(t, "p0_Pa"), c.number(t, "percent_left_per_10ft")/100, 10*foot))
 		return must[float64](t)(f.Radius(1)) / foot
 	},
 }
@@ -124,7 +124,7 @@ func toOpening(t *testing.T, c checkValue) float64 {
 	x0, x1 := c.feet(t, "opening_x_ft", 0), c.feet(t, "opening_x_ft", 1)
 	z0, z1 := c.feet(t, "opening_z_ft", 0), c.feet(t, "opening_z_ft", 1)
 	sill := Point{(x0 + x1) / 2, c.feet(t, "wall_y_ft"), z0}
-	opening := must[Rect](t)(NewWallOpening(sill, PlanPoint{X: 1}, x1-x0, z1-z0))
+	opening := must[Rect](t)(newWallOpening(sill, PlanPoint{X: 1}, x1-x0, z1-z0))
 	return opening.Distance(c.pointFeet(t, "discharge_ft")) / foot
 }
 
@@ -132,8 +132,8 @@ func roundCorner(t *testing.T, c checkValue) float64 {
 	// Corner at the origin, the opening's near jamb along the second wall.
 	near := c.feet(t, "corner_to_opening_ft")
 	sill := Point{0, near + 0.5, -c.feet(t, "dz_ft") - 1}
-	opening := must[Rect](t)(NewWallOpening(sill, PlanPoint{Y: 1}, 1, 1))
-	return PathRound(Point{X: -c.feet(t, "discharge_to_corner_ft")}, []PlanPoint{{}}, opening) / foot
+	opening := must[Rect](t)(newWallOpening(sill, PlanPoint{Y: 1}, 1, 1))
+	return pathRound(Point{X: -c.feet(t, "discharge_to_corner_ft")}, []PlanPoint{{}}, opening) / foot
 }
 
 func celsius(c float64) float64 { return c + 273.15 }

@@ -8,19 +8,19 @@ import (
 	"slices"
 )
 
-// ErrNoPoints says that nothing was recorded on a slab: its coverage is not
+// errNoPoints says that nothing was recorded on a slab: its coverage is not
 // known, which is not the same as none.
-var ErrNoPoints = errors.New("no point given")
+var errNoPoints = errors.New("no point given")
 
 // ShareWithin is the share of the polygon, 0 to 1, that lies within radius (in
 // metres) of at least one of the points. Distances are straight in plan, also
 // across a notch of the outline; what a footing parts belongs into polygons of
 // its own. The result is exact but for rounding: the outline of the covered
 // part is made of arcs and pieces of sides, and its area follows from them.
-// Points may lie outside. No point gives ErrNoPoints.
+// Points may lie outside. No point gives errNoPoints.
 func (p Polygon) ShareWithin(points []PlanPoint, radius float64) (float64, error) {
 	if len(points) == 0 {
-		return 0, fmt.Errorf("coverage: %w", ErrNoPoints)
+		return 0, fmt.Errorf("coverage: %w", errNoPoints)
 	}
 	if err := notNegative("coverage radius", radius); err != nil {
 		return 0, err

@@ -34,7 +34,7 @@ func TestShareWithin(t *testing.T) {
 			t.Errorf("%s: %.15g, want %.15g", c.name, got, c.want)
 		}
 	}
-	if _, err := square.ShareWithin(nil, 5); !errors.Is(err, ErrNoPoints) {
+	if _, err := square.ShareWithin(nil, 5); !errors.Is(err, errNoPoints) {
 		t.Errorf("no point: %v", err)
 	}
 	for _, r := range []float64{-1, math.NaN(), math.Inf(1)} {

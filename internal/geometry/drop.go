@@ -35,11 +35,11 @@ func Drop(discharge Point, opening Rect, part Part) (float64, error) {
 	return 0, fmt.Errorf("drop to an opening: no part of it is called %q", part)
 }
 
-// HeightAboveNearest is how far p stands above the ground nearest to it in plan,
+// heightAboveNearest is how far p stands above the ground nearest to it in plan,
 // in metres, and which of the given ground points that is: on a slope the
 // height is not the greatest one that can be found (25 Pa. Code 240.308(b)(3)).
 // Of points equally near the highest counts. No ground point is an error.
-func HeightAboveNearest(p Point, ground []Point) (height float64, index int, err error) {
+func heightAboveNearest(p Point, ground []Point) (height float64, index int, err error) {
 	if len(ground) == 0 {
 		return 0, 0, errors.New("height above ground: no ground point")
 	}

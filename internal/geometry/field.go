@@ -85,9 +85,9 @@ func FitField(readings []Reading, noise float64) (Field, error) {
 	return f, nil
 }
 
-// FieldFromShare is the field of p0 (Pa) of which the share left, between 0 and
+// fieldFromShare is the field of p0 (Pa) of which the share left, between 0 and
 // 1, remains at each step (m) farther out.
-func FieldFromShare(p0, left, step float64) (Field, error) {
+func fieldFromShare(p0, left, step float64) (Field, error) {
 	if !(left > 0 && left <= 1) || !(step > 0) || !finite(p0, step) {
 		return Field{}, fmt.Errorf("pressure field: share %g left over %g m is not possible", left, step)
 	}

@@ -65,7 +65,7 @@ func TestRadius(t *testing.T) {
 		t.Error("a criterion of 0 Pa was accepted")
 	}
 	for _, left := range []float64{0, -0.1, 1.1, math.NaN()} {
-		if _, err := FieldFromShare(-10, left, 3); err == nil {
+		if _, err := fieldFromShare(-10, left, 3); err == nil {
 			t.Errorf("a share of %g left was accepted", left)
 		}
 	}
@@ -93,7 +93,7 @@ func TestBesselK0(t *testing.T) {
 }
 
 func TestLeakyLayer(t *testing.T) {
-	l := LeakyLayer{Flow: 0.01, Viscosity: 1.8e-5, Permeability: 1e-8, Thickness: 0.1, LeakLength: 5}
+	l := leakyLayer{Flow: 0.01, Viscosity: 1.8e-5, Permeability: 1e-8, Thickness: 0.1, LeakLength: 5}
 	// 0.01 x 1.8e-5 / (2 pi x 1e-8 x 0.1) = 28.6479 Pa, times K0(1).
 	if got := must[float64](t)(l.Suction(5)); !near(got, 28.647889756541*0.42102443824, 1e-8) {
 		t.Errorf("suction %g Pa", got)

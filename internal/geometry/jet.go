@@ -6,12 +6,12 @@ import (
 )
 
 // Jet is a discharge seen as a straight line from its open end. Make one with
-// NewJet.
+// newJet.
 type Jet struct{ from, direction Point }
 
-// NewJet is the jet that leaves from along direction, which may have any length
+// newJet is the jet that leaves from along direction, which may have any length
 // but 0: {0, 0, 1} is straight up.
-func NewJet(from, direction Point) (Jet, error) {
+func newJet(from, direction Point) (Jet, error) {
 	size := direction.length()
 	switch {
 	case !from.finite() || !finite(size):

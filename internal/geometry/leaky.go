@@ -5,9 +5,9 @@ import (
 	"math"
 )
 
-// LeakyLayer is the physical counterpart of a Field: air drawn to one suction
+// leakyLayer is the physical counterpart of a Field: air drawn to one suction
 // point through a permeable layer under a slab that leaks everywhere.
-type LeakyLayer struct {
+type leakyLayer struct {
 	Flow         float64 // m3/s drawn at the suction point
 	Viscosity    float64 // Pa s
 	Permeability float64 // m2, of the layer
@@ -19,7 +19,7 @@ type LeakyLayer struct {
 // suction point, in Pa, as a positive number: Q mu/(2 pi k b) K0(r/B), which is
 // the steady well in a leaky aquifer (Hantush and Jacob, from memory). All
 // members and the distance must be above 0.
-func (l LeakyLayer) Suction(distance float64) (float64, error) {
+func (l leakyLayer) Suction(distance float64) (float64, error) {
 	for _, v := range []float64{l.Flow, l.Viscosity, l.Permeability, l.Thickness, l.LeakLength, distance} {
 		if !(v > 0) || math.IsInf(v, 1) {
 			return 0, errors.New("leaky layer: every figure must be above 0")

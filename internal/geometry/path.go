@@ -6,13 +6,13 @@ import (
 	"math"
 )
 
-// PathRound is the length of a string stretched from p round upright convex
+// pathRound is the length of a string stretched from p round upright convex
 // corners of a building, in the order given, to the nearest place of an opening
 // behind the last of them, in metres. The walls are unfolded into one plane, so
 // that height is gained evenly along the way. Without a corner it is the
 // straight line. EPA 402-R-93-078 14.2.8 and 25 Pa. Code 240.308(b)(4) measure
 // round solid obstacles.
-func PathRound(p Point, corners []PlanPoint, opening Rect) float64 {
+func pathRound(p Point, corners []PlanPoint, opening Rect) float64 {
 	if len(corners) == 0 {
 		return opening.Distance(p)
 	}

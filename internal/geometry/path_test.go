@@ -10,19 +10,19 @@ import (
 // through the house, 4.5 + 6.0 ft round its corner.
 func TestRoundCorner(t *testing.T) {
 	outlet := Point{X: -4.5 * foot}
-	window := must[Rect](t)(NewWallOpening(Point{0, 7 * foot, -foot}, PlanPoint{Y: 1}, 2*foot, 2*foot))
-	if got := PathRound(outlet, []PlanPoint{{}}, window) / foot; !near(got, 10.5, 1e-9) {
+	window := must[Rect](t)(newWallOpening(Point{0, 7 * foot, -foot}, PlanPoint{Y: 1}, 2*foot, 2*foot))
+	if got := pathRound(outlet, []PlanPoint{{}}, window) / foot; !near(got, 10.5, 1e-9) {
 		t.Errorf("round the corner %g ft, want 10.5 ft", got)
 	}
-	if got := PathRound(outlet, nil, window) / foot; !near(got, 7.5, 1e-9) {
+	if got := pathRound(outlet, nil, window) / foot; !near(got, 7.5, 1e-9) {
 		t.Errorf("straight %g ft, want 7.5 ft", got)
 	}
 	if got := must[float64](t)(SumLegs([]float64{4.5 * foot, 6 * foot})) / foot; !near(got, 10.5, 1e-9) {
 		t.Errorf("legs sum to %g ft, want 10.5 ft", got)
 	}
 	// Three sides of a house 4 by 3, climbing 24 on 7 + 3 in plan: a 10-24-26 triangle.
-	light := must[Rect](t)(NewRoofLight(Point{0, 3, 24}, PlanPoint{X: 1}, 0, 0))
-	if got := PathRound(Point{}, []PlanPoint{{4, 0}, {4, 3}}, light); !near(got, math.Hypot(11, 24), 1e-12) {
+	light := must[Rect](t)(newRoofLight(Point{0, 3, 24}, PlanPoint{X: 1}, 0, 0))
+	if got := pathRound(Point{}, []PlanPoint{{4, 0}, {4, 3}}, light); !near(got, math.Hypot(11, 24), 1e-12) {
 		t.Errorf("round two corners %g m, want %g m", got, math.Hypot(11, 24))
 	}
 }
@@ -41,12 +41,12 @@ func TestPathProperties(t *testing.T) {
 		r, p := randomRect(rng), randomPoint(rng, 5)
 		switch i % 3 { // sloped, upright, level
 		case 1:
-			r = must[Rect](t)(NewWallOpening(r.corner, PlanPoint{r.u.X, r.u.Y}, 1, 2))
+			r = must[Rect](t)(newWallOpening(r.corner, PlanPoint{r.u.X, r.u.Y}, 1, 2))
 		case 2:
-			r = must[Rect](t)(NewRoofLight(r.corner, PlanPoint{r.u.X, r.u.Y}, 1, 2))
+			r = must[Rect](t)(newRoofLight(r.corner, PlanPoint{r.u.X, r.u.Y}, 1, 2))
 		}
 		c := randomPoint(rng, 5).Plan()
-		got := PathRound(p, []PlanPoint{c}, r)
+		got := pathRound(p, []PlanPoint{c}, r)
 		if got < r.Distance(p)-1e-9 {
 			t.Fatalf("try %d: the way round, %g, is shorter than the straight line, %g", i, got, r.Distance(p))
 		}

@@ -13,14 +13,14 @@ type Polygon struct {
 	size    float64     // greatest extent, in metres
 }
 
-// ErrNotSimple says that an outline crosses or touches itself, so that inside
+// errNotSimple says that an outline crosses or touches itself, so that inside
 // and outside are not told apart.
-var ErrNotSimple = errors.New("the outline crosses or touches itself")
+var errNotSimple = errors.New("the outline crosses or touches itself")
 
 // NewPolygon is the polygon with the given corners, in metres, either way
 // round; the first corner may be repeated at the end. Fewer than three corners,
 // no area, and an outline that crosses or touches itself are errors, the last
-// one wrapping ErrNotSimple.
+// one wrapping errNotSimple.
 func NewPolygon(corners []PlanPoint) (Polygon, error) {
 	kept := make([]PlanPoint, 0, len(corners))
 	for i, c := range corners {
@@ -38,7 +38,7 @@ func NewPolygon(corners []PlanPoint) (Polygon, error) {
 		return Polygon{}, fmt.Errorf("outline: %d different corners, at least 3 are needed", len(kept))
 	}
 	if i, j, ok := firstCrossing(kept); ok {
-		return Polygon{}, fmt.Errorf("outline: side from corner %d and side from corner %d: %w", i, j, ErrNotSimple)
+		return Polygon{}, fmt.Errorf("outline: side from corner %d and side from corner %d: %w", i, j, errNotSimple)
 	}
 	p := Polygon{corners: kept, size: extent(kept)}
 	area := signedArea(kept)

@@ -27,7 +27,7 @@ func TestPolygonRefusals(t *testing.T) {
 		{"corner used twice", []PlanPoint{{0, 0}, {2, 2}, {4, 0}, {4, 4}, {2, 2}, {0, 4}}, true},
 	} {
 		_, err := NewPolygon(c.corners)
-		if err == nil || errors.Is(err, ErrNotSimple) != c.notSimple {
+		if err == nil || errors.Is(err, errNotSimple) != c.notSimple {
 			t.Errorf("%s: %v; outline not simple: %t", c.name, err, c.notSimple)
 		}
 	}
@@ -42,7 +42,7 @@ func TestTouchingAtAnyTurn(t *testing.T) {
 		for _, c := range []PlanPoint{{0, 0}, {4, 0}, {4, 4}, {2, 0}, {0, 4}} {
 			corners = append(corners, PlanPoint{foot * (cos*c.X - sin*c.Y), foot * (sin*c.X + cos*c.Y)})
 		}
-		if _, err := NewPolygon(corners); !errors.Is(err, ErrNotSimple) {
+		if _, err := NewPolygon(corners); !errors.Is(err, errNotSimple) {
 			t.Fatalf("%v: %v", corners, err)
 		}
 	}

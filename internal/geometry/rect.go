@@ -8,8 +8,8 @@ import (
 
 // Rect is a flat closed rectangle in space: a window, door, intake or roof
 // light. One or both edges may have no length, for an opening whose size is not
-// known. Make one with NewRect, NewWallOpening, NewCentredWallOpening or
-// NewRoofLight.
+// known. Make one with NewRect, newWallOpening, newCentredWallOpening or
+// newRoofLight.
 type Rect struct{ corner, u, v Point }
 
 var errNoDirection = errors.New("a direction without length")
@@ -26,10 +26,10 @@ func NewRect(corner, u, v Point) (Rect, error) {
 	return Rect{corner, u, v}, nil
 }
 
-// NewWallOpening is an upright opening whose sill has its middle at sill. The
+// newWallOpening is an upright opening whose sill has its middle at sill. The
 // wall runs along the plan direction along, which may have any length but 0.
 // Width and height are in metres.
-func NewWallOpening(sill Point, along PlanPoint, width, height float64) (Rect, error) {
+func newWallOpening(sill Point, along PlanPoint, width, height float64) (Rect, error) {
 	side, err := edge(along, "opening width", width)
 	if err != nil {
 		return Rect{}, err
@@ -40,16 +40,16 @@ func NewWallOpening(sill Point, along PlanPoint, width, height float64) (Rect, e
 	return NewRect(sill.minus(side.times(0.5)), side, Point{Z: height})
 }
 
-// NewCentredWallOpening is NewWallOpening with the middle of the opening given
+// newCentredWallOpening is newWallOpening with the middle of the opening given
 // in place of the middle of its sill.
-func NewCentredWallOpening(centre Point, along PlanPoint, width, height float64) (Rect, error) {
+func newCentredWallOpening(centre Point, along PlanPoint, width, height float64) (Rect, error) {
 	centre.Z -= height / 2
-	return NewWallOpening(centre, along, width, height)
+	return newWallOpening(centre, along, width, height)
 }
 
-// NewRoofLight is a level opening round centre: width along the plan direction
+// newRoofLight is a level opening round centre: width along the plan direction
 // along, depth square to it, in metres.
-func NewRoofLight(centre Point, along PlanPoint, width, depth float64) (Rect, error) {
+func newRoofLight(centre Point, along PlanPoint, width, depth float64) (Rect, error) {
 	u, err := edge(along, "roof light width", width)
 	if err != nil {
 		return Rect{}, err

@@ -20,7 +20,7 @@ func TestWorkedDistances(t *testing.T) {
 		{"case 3: sill 3 ft above, 8 ft aside", 8, 3, 6, math.Sqrt(8*8 + 3*3), -6, "EPA 402-R-93-078 14.2.8(3)"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			r := must[Rect](t)(NewWallOpening(Point{c.aside*foot + 0.5, 0, c.bottom * foot}, PlanPoint{X: -2}, 1, (c.top-c.bottom)*foot))
+			r := must[Rect](t)(newWallOpening(Point{c.aside*foot + 0.5, 0, c.bottom * foot}, PlanPoint{X: -2}, 1, (c.top-c.bottom)*foot))
 			if got := r.Distance(Point{}) / foot; !near(got, c.wantDistance, 1e-9) {
 				t.Errorf("distance %g ft, want %g ft (%s)", got, c.wantDistance, c.source)
 			}
@@ -32,7 +32,7 @@ func TestWorkedDistances(t *testing.T) {
 }
 
 func TestDropByPart(t *testing.T) {
-	r := must[Rect](t)(NewCentredWallOpening(Point{3, 0, 10}, PlanPoint{X: 1}, 1, 2))
+	r := must[Rect](t)(newCentredWallOpening(Point{3, 0, 10}, PlanPoint{X: 1}, 1, 2))
 	for part, want := range map[Part]float64{PartTop: 1, PartCentre: 2, PartBottom: 3, PartNearest: 1} {
 		if got := must[float64](t)(Drop(Point{0, 0, 12}, r, part)); !near(got, want, 1e-12) {
 			t.Errorf("%s: %g m, want %g m", part, got, want)
@@ -48,15 +48,15 @@ func TestDropByPart(t *testing.T) {
 func TestHeightAboveNearestGround(t *testing.T) {
 	outlet := Point{0, 0, 10.4 * foot}
 	ground := []Point{{20 * foot, 0, 0}, {2 * foot, 0, 1.2 * foot}, {-2 * foot, 0, 0.5 * foot}}
-	height, index, err := HeightAboveNearest(outlet, ground)
+	height, index, err := heightAboveNearest(outlet, ground)
 	if err != nil || index != 1 || !near(height, 9.2*foot, 1e-12) {
 		t.Errorf("got %g ft over point %d (%v), want 9.2 ft over point 1", height/foot, index, err)
 	}
 	alike := []Point{{1, 0, 0.2}, {0, 1, 0.5}, {-1, 0, 0.3}}
-	if height, index, err := HeightAboveNearest(outlet, alike); err != nil || index != 1 || height != outlet.Z-0.5 {
+	if height, index, err := heightAboveNearest(outlet, alike); err != nil || index != 1 || height != outlet.Z-0.5 {
 		t.Errorf("points equally near: got %g m over point %d (%v), want the highest", height, index, err)
 	}
-	if _, _, err := HeightAboveNearest(outlet, nil); err == nil {
+	if _, _, err := heightAboveNearest(outlet, nil); err == nil {
 		t.Error("no ground point was accepted")
 	}
 }
@@ -65,10 +65,10 @@ func TestRectRefusals(t *testing.T) {
 	for name, make := range map[string]func() (Rect, error){
 		"edges not square":  func() (Rect, error) { return NewRect(Point{}, Point{X: 1}, Point{X: 0.1, Y: 1}) },
 		"no number":         func() (Rect, error) { return NewRect(Point{X: math.NaN()}, Point{X: 1}, Point{Y: 1}) },
-		"no wall direction": func() (Rect, error) { return NewWallOpening(Point{}, PlanPoint{}, 1, 1) },
-		"negative width":    func() (Rect, error) { return NewWallOpening(Point{}, PlanPoint{X: 1}, -1, 1) },
-		"negative height":   func() (Rect, error) { return NewCentredWallOpening(Point{}, PlanPoint{X: 1}, 1, -1) },
-		"endless depth":     func() (Rect, error) { return NewRoofLight(Point{}, PlanPoint{X: 1}, 1, math.Inf(1)) },
+		"no wall direction": func() (Rect, error) { return newWallOpening(Point{}, PlanPoint{}, 1, 1) },
+		"negative width":    func() (Rect, error) { return newWallOpening(Point{}, PlanPoint{X: 1}, -1, 1) },
+		"negative height":   func() (Rect, error) { return newCentredWallOpening(Point{}, PlanPoint{X: 1}, 1, -1) },
+		"endless depth":     func() (Rect, error) { return newRoofLight(Point{}, PlanPoint{X: 1}, 1, math.Inf(1)) },
 	} {
 		if _, err := make(); err == nil {
 			t.Errorf("%s was accepted", name)
@@ -77,7 +77,7 @@ func TestRectRefusals(t *testing.T) {
 }
 
 func TestDotOpening(t *testing.T) {
-	r := must[Rect](t)(NewWallOpening(Point{3, 4, 12}, PlanPoint{Y: 1}, 0, 0))
+	r := must[Rect](t)(newWallOpening(Point{3, 4, 12}, PlanPoint{Y: 1}, 0, 0))
 	if got := r.Distance(Point{}); got != 13 {
 		t.Errorf("distance to an opening of no size: %g, want 13", got)
 	}
@@ -150,7 +150,7 @@ func TestDistanceAbove(t *testing.T) {
 			t.Fatalf("try %d: %g, by trying places %g", i, got, least)
 		}
 	}
-	r := must[Rect](t)(NewWallOpening(Point{3, 0, 0}, PlanPoint{X: 1}, 1, 2))
+	r := must[Rect](t)(newWallOpening(Point{3, 0, 0}, PlanPoint{X: 1}, 1, 2))
 	if _, ok := r.DistanceAbove(Point{}, 2.1); ok {
 		t.Error("a part above the top was found")
 	}

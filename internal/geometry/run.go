@@ -24,9 +24,9 @@ type Fall struct {
 // (m per m), in metres. ANSI/AARST SGM-SF 2017 (12/20) 6.2.2 asks 1/8 in per ft.
 func RequiredFall(length, slope float64) float64 { return length * slope }
 
-// Falls is the fall of each segment, in order, and of the run as a whole. An
+// falls is the fall of each segment, in order, and of the run as a whole. An
 // upright riser meets any slope by itself.
-func Falls(run []Segment, slope float64) (each []Fall, whole Fall, err error) {
+func falls(run []Segment, slope float64) (each []Fall, whole Fall, err error) {
 	if err := checkRun(run); err != nil {
 		return nil, Fall{}, err
 	}

@@ -12,7 +12,7 @@ const inch = 0.0254 // m, exact
 func TestFalls(t *testing.T) {
 	slope := inch / 8 / foot
 	run := []Segment{{12 * foot, 1.25 * inch}, {16 * foot, 2 * inch}, {9 * foot, 9 * foot}, {foot, -inch}}
-	each, whole, err := Falls(run, slope)
+	each, whole, err := falls(run, slope)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -24,7 +24,7 @@ func TestFalls(t *testing.T) {
 	if !near(whole.Required, 38*inch/8, 1e-15) || !near(whole.Actual, 2.25*inch+9*foot, 1e-12) {
 		t.Errorf("whole run: %+v", whole)
 	}
-	if _, _, err := Falls(run, -slope); err == nil {
+	if _, _, err := falls(run, -slope); err == nil {
 		t.Error("a negative slope was accepted")
 	}
 }
@@ -78,7 +78,7 @@ func TestRunRefusals(t *testing.T) {
 		if _, err := LowPoints(run); err == nil {
 			t.Errorf("%s: low points found", name)
 		}
-		if _, _, err := Falls(run, 0.01); err == nil {
+		if _, _, err := falls(run, 0.01); err == nil {
 			t.Errorf("%s: falls found", name)
 		}
 	}

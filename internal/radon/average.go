@@ -41,10 +41,10 @@ type Room struct {
 	Result Result
 }
 
-// Worst is the room with the highest result. Only devices side by side are
+// worst is the room with the highest result. Only devices side by side are
 // averaged (ANSI/AARST MAH 2019 8.5.2(d)); of different places the worst governs,
 // which is common practice. Of equal rooms the first counts. No room is an error.
-func Worst(rooms []Room) (Room, error) {
+func worst(rooms []Room) (Room, error) {
 	if len(rooms) == 0 {
 		return Room{}, errors.New("worst room: no room was tested")
 	}
@@ -60,9 +60,9 @@ func Worst(rooms []Room) (Room, error) {
 	return worst, nil
 }
 
-// CountingU is the relative standard uncertainty, a share of 1, of a number of
+// countingU is the relative standard uncertainty, a share of 1, of a number of
 // net counts: 1/sqrt(N). No counts have none: an error.
-func CountingU(netCounts float64) (float64, error) {
+func countingU(netCounts float64) (float64, error) {
 	if !(netCounts > 0) || !finite(netCounts) {
 		return 0, fmt.Errorf("counting uncertainty: %g net counts", netCounts)
 	}

@@ -36,20 +36,20 @@ func TestAverage(t *testing.T) {
 
 func TestWorst(t *testing.T) {
 	rooms := []Room{{"den", Result{Value: 90}}, {"basement", Result{Value: 110}}, {"study", Result{Value: 110 + 1e-12}}}
-	if got := must[Room](t)(Worst(rooms)); got.Name != "basement" {
+	if got := must[Room](t)(worst(rooms)); got.Name != "basement" {
 		t.Errorf("%+v", got)
 	}
-	if got, err := Worst(nil); err == nil {
+	if got, err := worst(nil); err == nil {
 		t.Errorf("no room: %+v", got)
 	}
-	if got, err := Worst([]Room{{"den", Result{Value: 90}}, {"attic", Result{Value: math.NaN()}}}); err == nil {
+	if got, err := worst([]Room{{"den", Result{Value: 90}}, {"attic", Result{Value: math.NaN()}}}); err == nil {
 		t.Errorf("no number: %+v", got)
 	}
 }
 
 func TestCountingURefusals(t *testing.T) {
 	for _, n := range []float64{0, -4, math.NaN(), math.Inf(1)} {
-		if u, err := CountingU(n); err == nil {
+		if u, err := countingU(n); err == nil {
 			t.Errorf("%g counts: %g", n, u)
 		}
 	}

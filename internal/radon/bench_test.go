@@ -22,9 +22,9 @@ func BenchmarkContiguousHours96(b *testing.B) {
 }
 
 func BenchmarkChainActivity(b *testing.B) {
-	halfLives := []float64{HalfLifeRn222, HalfLifePo218, HalfLifePb214, HalfLifeBi214}
+	halfLives := []float64{halfLifeRn222, halfLifePo218, halfLifePb214, halfLifeBi214}
 	for b.Loop() {
-		must[[]float64](b)(ChainActivity([]float64{1, 0, 0, 0}, halfLives, 3600))
+		must[[]float64](b)(chainActivity([]float64{1, 0, 0, 0}, halfLives, 3600))
 	}
 }
 
@@ -34,6 +34,6 @@ func BenchmarkTwelveMonths500Days(b *testing.B) {
 		log = append(log, Exposure{"reyes", float64(i) * 24 * hour, 0.004})
 	}
 	for b.Loop() {
-		must[[]Exposure](b)(TwelveMonths(log))
+		must[[]Exposure](b)(twelveMonths(log))
 	}
 }

@@ -19,18 +19,18 @@ func (r Result) Bounds() (lower, upper float64) {
 // Standing is where a result stands against an action level.
 type Standing string
 
-// The standings of Compare.
+// The standings of compare.
 const (
 	Below     Standing = "below"
 	AtOrAbove Standing = "at-or-above"
 	TooClose  Standing = "too-close-to-call"
 )
 
-// Compare says whether a level is below an action level (Bq/m3) or not, with
+// compare says whether a level is below an action level (Bq/m3) or not, with
 // 95 % confidence either way; if neither can be said it is too close to call.
 // Without uncertainty the value alone decides. A result below detection is
 // below when its bound is, and else too close to call.
-func Compare(r Result, action float64) (Standing, error) {
+func compare(r Result, action float64) (Standing, error) {
 	if err := r.check(); err != nil {
 		return "", err
 	}

@@ -6,12 +6,12 @@ import (
 	"time"
 )
 
-// YearsAfter is the same day of the calendar some years later (or earlier, when
+// yearsAfter is the same day of the calendar some years later (or earlier, when
 // years is negative): the start of that day in UTC, in seconds since 1970. An
 // instant within a day counts as that day in UTC. 29 February becomes
 // 28 February in a year that has none, so that a deadline is never late. A day
 // outside the years 1 to 9999 is an error.
-func YearsAfter(day float64, years int) (float64, error) {
+func yearsAfter(day float64, years int) (float64, error) {
 	const span = 9999 * 366 * 24 * hour // s, more than any such day is away
 	if !finite(day) || math.Abs(day) > span || years < -9999 || years > 9999 {
 		return 0, errors.New("date: not a day of the calendar")
@@ -30,5 +30,5 @@ func YearsAfter(day float64, years int) (float64, error) {
 
 // RetestDue is the day by which a house is tested again: two years after the
 // day of the last test (ANSI/AARST MAH 2019 8.5.9.2, SGM-SF 2017 (12/20)
-// 8.4.2.1; EPA 402-R-93-078 17.5 from memory), in the terms of YearsAfter.
-func RetestDue(lastTest float64) (float64, error) { return YearsAfter(lastTest, 2) }
+// 8.4.2.1; EPA 402-R-93-078 17.5 from memory), in the terms of yearsAfter.
+func RetestDue(lastTest float64) (float64, error) { return yearsAfter(lastTest, 2) }

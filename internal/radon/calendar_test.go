@@ -20,18 +20,18 @@ func TestYearsAfter(t *testing.T) {
 		{"1969-12-31", 1, "1970-12-31"},
 		{"2025-12-31", 0, "2025-12-31"},
 	} {
-		if got := must[float64](t)(YearsAfter(day(t, c.from), c.years)); got != day(t, c.want) {
+		if got := must[float64](t)(yearsAfter(day(t, c.from), c.years)); got != day(t, c.want) {
 			t.Errorf("%s and %d years: %g, want %s", c.from, c.years, got, c.want)
 		}
 	}
-	if got := must[float64](t)(YearsAfter(day(t, "2026-03-21")+86399.5, 0)); got != day(t, "2026-03-21") {
+	if got := must[float64](t)(yearsAfter(day(t, "2026-03-21")+86399.5, 0)); got != day(t, "2026-03-21") {
 		t.Errorf("late in a day: %g", got)
 	}
 	for name, v := range map[string]struct {
 		day   float64
 		years int
 	}{"no day": {math.NaN(), 1}, "far away": {1e18, 1}, "before the year 1": {0, -1970}, "after 9999": {0, 8030}, "no such years": {0, math.MaxInt}} {
-		if got, err := YearsAfter(v.day, v.years); err == nil {
+		if got, err := yearsAfter(v.day, v.years); err == nil {
 			t.Errorf("%s: %g", name, got)
 		}
 	}

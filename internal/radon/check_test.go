@@ -55,13 +55,13 @@ func near(a, b, slack float64) bool { return math.Abs(a-b) <= slack }
 
 // checks has one handler for each id, returning the figure in the entry's unit.
 var checks = map[string]func(*testing.T, checkValue) any{
-	"M01": func(*testing.T, checkValue) any { return HalfLifeRn222 / (24 * hour) },
+	"M01": func(*testing.T, checkValue) any { return halfLifeRn222 / (24 * hour) },
 	"M02": func(t *testing.T, c checkValue) any {
-		return map[any]float64{"Po-218": HalfLifePo218, "Pb-214": HalfLifePb214, "Bi-214": HalfLifeBi214}[c.Inputs["nuclide"]] / 60
+		return map[any]float64{"Po-218": halfLifePo218, "Pb-214": halfLifePb214, "Bi-214": halfLifeBi214}[c.Inputs["nuclide"]] / 60
 	},
-	"M03": func(t *testing.T, c checkValue) any { return hour * DecayConstant(c.number(t, "half_life_d")*24*hour) },
+	"M03": func(t *testing.T, c checkValue) any { return hour * decayConstant(c.number(t, "half_life_d")*24*hour) },
 	"M04": func(t *testing.T, c checkValue) any {
-		return must[float64](t)(RemainingExcess(c.number(t, "h")*hour, 0))
+		return must[float64](t)(remainingExcess(c.number(t, "h")*hour, 0))
 	},
 	"M05": remaining,
 	"M06": remaining,
@@ -72,17 +72,17 @@ var checks = map[string]func(*testing.T, checkValue) any{
 		_, upper := Result{Value: value, U: c.number(t, "rel_u") * value}.Bounds()
 		return upper / perPicocurie
 	},
-	"M10": func(t *testing.T, c checkValue) any { return LimitsFor(meanOf(t, c)).Warning },
-	"M11": func(t *testing.T, c checkValue) any { return LimitsFor(meanOf(t, c)).Control },
-	"M12": func(t *testing.T, c checkValue) any { return LimitsFor(meanOf(t, c)).Warning },
-	"M13": func(t *testing.T, c checkValue) any { return LimitsFor(meanOf(t, c)).Control },
-	"M14": func(t *testing.T, c checkValue) any { return LimitsFor(meanOf(t, c)).Difference / perPicocurie },
+	"M10": func(t *testing.T, c checkValue) any { return limitsFor(meanOf(t, c)).Warning },
+	"M11": func(t *testing.T, c checkValue) any { return limitsFor(meanOf(t, c)).Control },
+	"M12": func(t *testing.T, c checkValue) any { return limitsFor(meanOf(t, c)).Warning },
+	"M13": func(t *testing.T, c checkValue) any { return limitsFor(meanOf(t, c)).Control },
+	"M14": func(t *testing.T, c checkValue) any { return limitsFor(meanOf(t, c)).Difference / perPicocurie },
 	"M15": func(t *testing.T, c checkValue) any { return RPD(c.picocuries(t, "a"), c.picocuries(t, "b")) },
 	"M16": func(t *testing.T, c checkValue) any {
-		return must[DuplicateLimits](t)(LimitsFromInControl(c.number(t, "level"))).Warning
+		return must[DuplicateLimits](t)(limitsFromInControl(c.number(t, "level"))).Warning
 	},
 	"M17": func(t *testing.T, c checkValue) any {
-		return must[DuplicateLimits](t)(LimitsFromInControl(c.number(t, "level"))).Control
+		return must[DuplicateLimits](t)(limitsFromInControl(c.number(t, "level"))).Control
 	},
 	"M18": func(t *testing.T, _ checkValue) any { return spikeLimit(t, Warning) },
 	"M19": func(t *testing.T, _ checkValue) any { return spikeLimit(t, Control) },
@@ -96,7 +96,7 @@ var checks = map[string]func(*testing.T, checkValue) any{
 		return ReportPicocuries(must[Result](t)(Average(pair, 0)).Value)
 	},
 	"M24": func(t *testing.T, c checkValue) any {
-		return 100 * must[float64](t)(CountingU(c.number(t, "counts_net")))
+		return 100 * must[float64](t)(countingU(c.number(t, "counts_net")))
 	},
 	"M25": func(t *testing.T, c checkValue) any {
 		var all []Result
@@ -106,21 +106,21 @@ var checks = map[string]func(*testing.T, checkValue) any{
 		return must[Result](t)(Average(all, 0)).Value / perPicocurie
 	},
 	"M26": func(t *testing.T, c checkValue) any {
-		halfLives := []float64{HalfLifeRn222}
+		halfLives := []float64{halfLifeRn222}
 		for _, minutes := range c.Inputs["T12_min"].([]any) {
 			halfLives = append(halfLives, minutes.(float64)*60)
 		}
-		return must[[]float64](t)(ChainActivity([]float64{1, 0, 0, 0}, halfLives, c.number(t, "min")*60))[2]
+		return must[[]float64](t)(chainActivity([]float64{1, 0, 0, 0}, halfLives, c.number(t, "min")*60))[2]
 	},
 	"W01": exposure,
 	"W02": exposure,
-	"W03": func(*testing.T, checkValue) any { return YearlyLimit },
+	"W03": func(*testing.T, checkValue) any { return yearlyLimit },
 	"W04": exposure,
-	"W05": func(*testing.T, checkValue) any { return RecommendedYearlyLimit },
+	"W05": func(*testing.T, checkValue) any { return recommendedYearlyLimit },
 }
 
 func remaining(t *testing.T, c checkValue) any {
-	return must[float64](t)(RemainingExcess(c.number(t, "h")*hour, c.number(t, "ach")))
+	return must[float64](t)(remainingExcess(c.number(t, "h")*hour, c.number(t, "ach")))
 }
 
 func reduction(t *testing.T, c checkValue) Reduction {

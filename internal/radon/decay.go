@@ -8,20 +8,20 @@ import (
 
 // Half-lives in seconds: ICRP Publication 107 (2008).
 const (
-	HalfLifeRn222 = 3.8235 * 24 * 3600
-	HalfLifePo218 = 3.10 * 60
-	HalfLifePb214 = 26.8 * 60
-	HalfLifeBi214 = 19.9 * 60
+	halfLifeRn222 = 3.8235 * 24 * 3600
+	halfLifePo218 = 3.10 * 60
+	halfLifePb214 = 26.8 * 60
+	halfLifeBi214 = 19.9 * 60
 )
 
-// DecayConstant is the share that decays in a second, 1/s, for a half-life in
+// decayConstant is the share that decays in a second, 1/s, for a half-life in
 // seconds above 0.
-func DecayConstant(halfLife float64) float64 { return math.Ln2 / halfLife }
+func decayConstant(halfLife float64) float64 { return math.Ln2 / halfLife }
 
-// RemainingExcess is the share, 0 to 1, of the radon above its new steady level
+// remainingExcess is the share, 0 to 1, of the radon above its new steady level
 // that is still in the house a time (s) after entry stopped, at a ventilation in
 // air changes per hour: exp(-(lambda + a) t).
-func RemainingExcess(elapsed, airChangesPerHour float64) (float64, error) {
+func remainingExcess(elapsed, airChangesPerHour float64) (float64, error) {
 	rate, err := lossRate(airChangesPerHour)
 	if err != nil {
 		return 0, err
@@ -32,10 +32,10 @@ func RemainingExcess(elapsed, airChangesPerHour float64) (float64, error) {
 	return math.Exp(-rate * elapsed), nil
 }
 
-// MeanExcess is the share, 0 to 1, of the excess at the end of entry that the
+// meanExcess is the share, 0 to 1, of the excess at the end of entry that the
 // mean of a test still holds: a test of a length (s) started a lead (s) later.
-func MeanExcess(lead, length, airChangesPerHour float64) (float64, error) {
-	left, err := RemainingExcess(lead, airChangesPerHour)
+func meanExcess(lead, length, airChangesPerHour float64) (float64, error) {
+	left, err := remainingExcess(lead, airChangesPerHour)
 	if err != nil {
 		return 0, err
 	}
@@ -51,15 +51,15 @@ func MeanExcess(lead, length, airChangesPerHour float64) (float64, error) {
 
 // lossRate is decay and ventilation together, in 1/s.
 func lossRate(airChangesPerHour float64) (float64, error) {
-	return DecayConstant(HalfLifeRn222) + airChangesPerHour/hour, notNegative("air changes per hour", airChangesPerHour)
+	return decayConstant(halfLifeRn222) + airChangesPerHour/hour, notNegative("air changes per hour", airChangesPerHour)
 }
 
-// ChainActivity is the activity of each member of a decay chain after a time
+// chainActivity is the activity of each member of a decay chain after a time
 // (s), in the unit of the activities at its start. Each member decays into the
 // next; losses other than decay are left out. It solves the equations of
 // Bateman, dA_i/dt = lambda_i (A_(i-1) - A_i), in a form without differences, so
 // that equal or very unlike half-lives (s) do no harm.
-func ChainActivity(initial, halfLives []float64, elapsed float64) ([]float64, error) {
+func chainActivity(initial, halfLives []float64, elapsed float64) ([]float64, error) {
 	n := len(halfLives)
 	const longest = 32
 	if n == 0 || n > longest || len(initial) != n {
@@ -76,7 +76,7 @@ func ChainActivity(initial, halfLives []float64, elapsed float64) ([]float64, er
 		if !(h > 0) || !finite(h) {
 			return nil, fmt.Errorf("decay chain: half-life %d is %g s", i, h)
 		}
-		fastest = max(fastest, DecayConstant(h))
+		fastest = max(fastest, decayConstant(h))
 	}
 	if !finite(fastest * elapsed) {
 		return nil, errors.New("decay chain: time too long for these half-lives")
@@ -124,7 +124,7 @@ func shortStep(halfLives []float64, step, q float64) matrix {
 	for k := 1; k <= 20+n; k++ {
 		next := newMatrix(n)
 		for i, h := range halfLives {
-			share := DecayConstant(h) / q
+			share := decayConstant(h) / q
 			for j := range next[i] {
 				next[i][j] = (1 - share) * term[i][j]
 				if j < i {

@@ -21,9 +21,9 @@ type DuplicateLimits struct {
 	Difference       float64 // Bq/m3, still allowed; 0 when the RPD counts
 }
 
-// LimitsFor is the limits for duplicates with a mean (Bq/m3), chosen on the mean
+// limitsFor is the limits for duplicates with a mean (Bq/m3), chosen on the mean
 // as it is, unrounded: ANSI/AARST MS-QA 2019 Table 7.1.
-func LimitsFor(mean float64) DuplicateLimits {
+func limitsFor(mean float64) DuplicateLimits {
 	switch mean = settle(mean); {
 	case mean >= 4*perPicocurie:
 		return DuplicateLimits{Warning: 28, Control: 36}
@@ -33,12 +33,12 @@ func LimitsFor(mean float64) DuplicateLimits {
 	return DuplicateLimits{Difference: 1 * perPicocurie}
 }
 
-// LimitsFromInControl is the limits that follow from an in-control level of
+// limitsFromInControl is the limits that follow from an in-control level of
 // one's own, both in percent RPD: what chance exceeds in 5 % and in 1 % of pairs.
 // The 14 % of ANSI/AARST MS-QA 2019 3.5.2 gives 27.4 and 36.1, which Table 7.1
 // has as 28 and 36. At 25 % it gives 49 and 64 where the table has 50 and 67,
 // since a percentage of the mean bends at large differences.
-func LimitsFromInControl(level float64) (DuplicateLimits, error) {
+func limitsFromInControl(level float64) (DuplicateLimits, error) {
 	if err := notNegative("in-control level", level); err != nil {
 		return DuplicateLimits{}, err
 	}
@@ -86,7 +86,7 @@ func CheckDuplicates(a, b Result, action float64) (Pair, error) {
 	}
 	lower, upper := min(a.Value, b.Value), max(a.Value, b.Value)
 	p := Pair{Mean: (a.Value + b.Value) / 2, Difference: upper - lower, RPD: RPD(a.Value, b.Value)}
-	p.Limits = LimitsFor(p.Mean)
+	p.Limits = limitsFor(p.Mean)
 	p.Agreement = p.Limits.agreement(p.RPD, p.Difference)
 	if a.BelowDetection && b.BelowDetection {
 		p.Agreement = InControl

@@ -89,7 +89,7 @@ func TestDuplicatesBelowDetection(t *testing.T) {
 	if p, err := CheckDuplicates(a, b, math.NaN()); err == nil {
 		t.Errorf("no action level: %+v", p)
 	}
-	if l, err := LimitsFromInControl(-1); err == nil {
+	if l, err := limitsFromInControl(-1); err == nil {
 		t.Errorf("negative level: %+v", l)
 	}
 }
@@ -133,14 +133,14 @@ func TestCheckSpike(t *testing.T) {
 
 // EPA 402-R-92-004 (from memory).
 func TestBlanksAbove(t *testing.T) {
-	above := must[[]int](t)(BlanksAbove([]float64{0, 18.5, 18.6, -2, 30}, 18.5))
+	above := must[[]int](t)(blanksAbove([]float64{0, 18.5, 18.6, -2, 30}, 18.5))
 	if len(above) != 2 || above[0] != 2 || above[1] != 4 {
 		t.Errorf("%v, want [2 4]", above)
 	}
-	if above, err := BlanksAbove([]float64{math.NaN()}, 18.5); err == nil {
+	if above, err := blanksAbove([]float64{math.NaN()}, 18.5); err == nil {
 		t.Errorf("no number: %v", above)
 	}
-	if above, err := BlanksAbove(nil, -1); err == nil {
+	if above, err := blanksAbove(nil, -1); err == nil {
 		t.Errorf("negative level: %v", above)
 	}
 }

@@ -8,10 +8,10 @@ import (
 
 // Yearly limits for workers in WLM, for where a profile names none.
 const (
-	// YearlyLimit is for any 12 months: 32 Ill. Adm. Code 422.70(e).
-	YearlyLimit = 4.0
-	// RecommendedYearlyLimit is NIOSH criteria document 88-101 (from memory).
-	RecommendedYearlyLimit = 1.0
+	// yearlyLimit is for any 12 months: 32 Ill. Adm. Code 422.70(e).
+	yearlyLimit = 4.0
+	// recommendedYearlyLimit is NIOSH criteria document 88-101 (from memory).
+	recommendedYearlyLimit = 1.0
 )
 
 const workingMonth = 170 * hour // s
@@ -49,11 +49,11 @@ type Exposure struct {
 	WLM    float64
 }
 
-// TwelveMonths is for every worker and every day with an exposure the sum over
+// twelveMonths is for every worker and every day with an exposure the sum over
 // the 12 months that end with that day, in order of worker and day. The day a
 // year earlier no longer counts; for a year that ends on 29 February that is
 // 28 February.
-func TwelveMonths(log []Exposure) ([]Exposure, error) {
+func twelveMonths(log []Exposure) ([]Exposure, error) {
 	days, err := byDay(log)
 	if err != nil {
 		return nil, err
@@ -61,7 +61,7 @@ func TwelveMonths(log []Exposure) ([]Exposure, error) {
 	sums := slices.Clone(days)
 	first := 0 // of the days that count
 	for i, day := range days {
-		yearAgo, err := YearsAfter(day.Date, -1)
+		yearAgo, err := yearsAfter(day.Date, -1)
 		if err != nil {
 			return nil, err
 		}
@@ -84,7 +84,7 @@ func byDay(log []Exposure) ([]Exposure, error) {
 		if err := notNegative(fmt.Sprintf("exposure %d", i), e.WLM); err != nil {
 			return nil, err
 		}
-		start, err := YearsAfter(e.Date, 0)
+		start, err := yearsAfter(e.Date, 0)
 		if err != nil {
 			return nil, fmt.Errorf("exposure %d: %w", i, err)
 		}

@@ -54,7 +54,7 @@ func TestTwelveMonths(t *testing.T) {
 		{"reyes", day(t, "2023-06-01"), 16},
 		{"reyes", day(t, "2025-06-01"), 0.5},
 	}
-	got := must[[]Exposure](t)(TwelveMonths(log))
+	got := must[[]Exposure](t)(twelveMonths(log))
 	for i := range max(len(got), len(want)) {
 		if i >= len(got) || i >= len(want) || got[i] != want[i] {
 			t.Fatalf("%+v, want %+v", got, want)
@@ -74,15 +74,15 @@ func TestTwelveMonths(t *testing.T) {
 		{"2023-03-01", "2024-02-29", true},
 		{"2023-03-01", "2024-03-01", false},
 	} {
-		got := must[[]Exposure](t)(TwelveMonths([]Exposure{{"reyes", day(t, c.earlier), 1}, {"reyes", day(t, c.later), 1}}))
+		got := must[[]Exposure](t)(twelveMonths([]Exposure{{"reyes", day(t, c.earlier), 1}, {"reyes", day(t, c.later), 1}}))
 		if counts := got[1].WLM == 2; counts != c.counts {
 			t.Errorf("%s counts on %s: %t, want %t", c.earlier, c.later, counts, c.counts)
 		}
 	}
-	if got, err := TwelveMonths([]Exposure{{"reyes", math.NaN(), 1}}); err == nil {
+	if got, err := twelveMonths([]Exposure{{"reyes", math.NaN(), 1}}); err == nil {
 		t.Errorf("no date: %+v", got)
 	}
-	if got, err := TwelveMonths([]Exposure{{"reyes", 0, -1}}); err == nil {
+	if got, err := twelveMonths([]Exposure{{"reyes", 0, -1}}); err == nil {
 		t.Errorf("negative exposure: %+v", got)
 	}
 }

@@ -82,16 +82,16 @@ func TestCompare(t *testing.T) {
 		{"less than it", Result{Value: action, BelowDetection: true}, Below},
 		{"less than more", Result{Value: 160, BelowDetection: true}, TooClose},
 	} {
-		if got := must[Standing](t)(Compare(c.result, action)); got != c.want {
+		if got := must[Standing](t)(compare(c.result, action)); got != c.want {
 			t.Errorf("%s: %s, want %s", c.name, got, c.want)
 		}
 	}
 	for name, r := range map[string]Result{"no number": {Value: math.NaN()}, "no uncertainty": {Value: 1, U: math.NaN()}} {
-		if got, err := Compare(r, action); err == nil {
+		if got, err := compare(r, action); err == nil {
 			t.Errorf("%s: %s", name, got)
 		}
 	}
-	if got, err := Compare(Result{}, math.NaN()); err == nil {
+	if got, err := compare(Result{}, math.NaN()); err == nil {
 		t.Errorf("no action level: %s", got)
 	}
 	lower, upper := (Result{Value: 10, U: 9}).Bounds()

@@ -37,10 +37,10 @@ func CheckSpike(measured, reference float64) (Spike, error) {
 	return s, nil
 }
 
-// BlanksAbove lists those blanks, by index, that read above the lowest level a
+// blanksAbove lists those blanks, by index, that read above the lowest level a
 // device can report (both in Bq/m3): devices that were never opened should not
 // (EPA 402-R-92-004, from memory).
-func BlanksAbove(blanks []float64, lowest float64) ([]int, error) {
+func blanksAbove(blanks []float64, lowest float64) ([]int, error) {
 	if err := notNegative("lowest reportable level", lowest); err != nil {
 		return nil, err
 	}

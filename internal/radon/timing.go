@@ -24,27 +24,27 @@ func (s Span) check(what string) error {
 	return nil
 }
 
-// Timing is when a test was made. An instant that was not recorded is NaN.
-type Timing struct {
+// timing is when a test was made. An instant that was not recorded is NaN.
+type timing struct {
 	Test     Span
 	FanStart float64 // seconds since 1970
 	Closed   float64 // seconds since 1970, when windows and doors were shut
 }
 
 // Duration is how long the test ran, in seconds.
-func (t Timing) Duration() (float64, error) {
+func (t timing) Duration() (float64, error) {
 	return t.Test.Length(), t.Test.check("test")
 }
 
 // AfterFanStart is the time from the start of the fan to that of the test, in
 // seconds; negative when the test started first.
-func (t Timing) AfterFanStart() (float64, error) { return t.before("start of the fan", t.FanStart) }
+func (t timing) AfterFanStart() (float64, error) { return t.before("start of the fan", t.FanStart) }
 
 // ClosedLead is how long the house was closed before the test, in seconds;
 // negative when it was closed only during it.
-func (t Timing) ClosedLead() (float64, error) { return t.before("closing of the house", t.Closed) }
+func (t timing) ClosedLead() (float64, error) { return t.before("closing of the house", t.Closed) }
 
-func (t Timing) before(what string, instant float64) (float64, error) {
+func (t timing) before(what string, instant float64) (float64, error) {
 	if !finite(instant, t.Test.From) {
 		return 0, fmt.Errorf("%s or start of the test is not known", what)
 	}
@@ -122,12 +122,12 @@ func touchesAny(h Span, spans []Span) bool {
 	return false
 }
 
-// LeadOutAllowed says whether leaving out the first readings of a continuous
+// leadOutAllowed says whether leaving out the first readings of a continuous
 // monitor, from its start up to reportedFrom, is one of the omissions that
 // ANSI/AARST MAH 2019 8.5.3(c) allows: up to 4 h, or as long as it takes until
 // house and fan are ready (or longer), where they were not ready at the start.
 // Any hours left out later void the test; see ContiguousHours for what remains.
-func LeadOutAllowed(start, reportedFrom, ready float64) (bool, error) {
+func leadOutAllowed(start, reportedFrom, ready float64) (bool, error) {
 	if !finite(start, reportedFrom, ready) {
 		return false, errors.New("hours left out: start, first reported hour or readiness is not known")
 	}

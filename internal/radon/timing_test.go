@@ -10,7 +10,7 @@ const start = 1773930000.0 // 2026-03-19T14:20:00Z, when the test starts
 // ANSI/AARST MAH 2019 7.3.2(b), worked case 17: a monitor that started 2 h after
 // the fan in a house closed for 12 h, ran to hour 74, reported from hour 24 on.
 func TestMonitorThatReportsLate(t *testing.T) {
-	timing := Timing{Test: Span{start, start + 74*hour}, FanStart: start - 2*hour, Closed: start - 12*hour}
+	timing := timing{Test: Span{start, start + 74*hour}, FanStart: start - 2*hour, Closed: start - 12*hour}
 	for name, c := range map[string]struct {
 		got  func() (float64, error)
 		want float64 // h
@@ -31,7 +31,7 @@ func TestMonitorThatReportsLate(t *testing.T) {
 	if got := must[Span](t)(ContiguousHours(reported, ready, nil)); got != reported || got.Length() != 50*hour {
 		t.Errorf("%g h from hour %g count, want 50 h from hour 24", got.Length()/hour, (got.From-start)/hour)
 	}
-	if !must[bool](t)(LeadOutAllowed(start, reported.From, ready)) {
+	if !must[bool](t)(leadOutAllowed(start, reported.From, ready)) {
 		t.Error("leaving out 24 h until the fan had run long enough was refused")
 	}
 }
@@ -40,7 +40,7 @@ func TestMonitorThatReportsLate(t *testing.T) {
 // 120 h, closed 10 h before: past the 96 h of the one, short of the 12 h of the
 // other.
 func TestLongTestClosedLate(t *testing.T) {
-	timing := Timing{Test: Span{start, start + 120*hour}, FanStart: start - 48*hour, Closed: start - 10*hour}
+	timing := timing{Test: Span{start, start + 120*hour}, FanStart: start - 48*hour, Closed: start - 10*hour}
 	if lead := must[float64](t)(timing.ClosedLead()); lead != 10*hour {
 		t.Errorf("closed lead %g h, want 10 h", lead/hour)
 	}
@@ -56,11 +56,11 @@ func TestLongTestClosedLate(t *testing.T) {
 func TestTimingNotRecorded(t *testing.T) {
 	none := math.NaN()
 	for name, got := range map[string]func() (float64, error){
-		"no end":          Timing{Test: Span{start, none}}.Duration,
-		"ends first":      Timing{Test: Span{start, start - 1}}.Duration,
-		"no fan start":    Timing{Test: Span{start, start + 1}, FanStart: none}.AfterFanStart,
-		"no test start":   Timing{Test: Span{none, start}, FanStart: start}.AfterFanStart,
-		"no closing time": Timing{Test: Span{start, start + 1}, Closed: none}.ClosedLead,
+		"no end":          timing{Test: Span{start, none}}.Duration,
+		"ends first":      timing{Test: Span{start, start - 1}}.Duration,
+		"no fan start":    timing{Test: Span{start, start + 1}, FanStart: none}.AfterFanStart,
+		"no test start":   timing{Test: Span{none, start}, FanStart: start}.AfterFanStart,
+		"no closing time": timing{Test: Span{start, start + 1}, Closed: none}.ClosedLead,
 		"no condition":    func() (float64, error) { return ReadyAt() },
 		"one condition without a time": func() (float64, error) {
 			return ReadyAt(Condition{start, 24 * hour}, Condition{none, 12 * hour})
@@ -70,7 +70,7 @@ func TestTimingNotRecorded(t *testing.T) {
 			t.Errorf("%s: %g", name, v)
 		}
 	}
-	timing := Timing{Test: Span{start, start + 48*hour}, FanStart: start + 3*hour}
+	timing := timing{Test: Span{start, start + 48*hour}, FanStart: start + 3*hour}
 	if got := must[float64](t)(timing.AfterFanStart()); got != -3*hour {
 		t.Errorf("test before fan: %g s", got)
 	}
@@ -130,12 +130,12 @@ func TestLeadOutAllowed(t *testing.T) {
 		{"short of readiness", 10, 12, false},
 		{"a day although ready", 24, 0, false},
 	} {
-		if got := must[bool](t)(LeadOutAllowed(start, start+c.from*hour, start+c.ready*hour)); got != c.want {
+		if got := must[bool](t)(leadOutAllowed(start, start+c.from*hour, start+c.ready*hour)); got != c.want {
 			t.Errorf("%s: allowed %t, want %t", c.name, got, c.want)
 		}
 	}
 	for name, v := range map[string][3]float64{"reported before start": {start, start - 1, start}, "not known": {start, math.NaN(), start}} {
-		if got, err := LeadOutAllowed(v[0], v[1], v[2]); err == nil {
+		if got, err := leadOutAllowed(v[0], v[1], v[2]); err == nil {
 			t.Errorf("%s: %t", name, got)
 		}
 	}

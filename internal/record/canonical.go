@@ -65,11 +65,11 @@ func (c *canonicaliser) quantity(n *Node, dim quantity.Dimension) any {
 		c.errors = append(c.errors, &Error{Spot: n.Spot(c.file), Message: err.Error()})
 		return nil
 	}
-	return CanonicalQuantity(q)
+	return canonicalQuantity(q)
 }
 
-// CanonicalQuantity is the canonical form of one quantity.
-func CanonicalQuantity(q quantity.Quantity) map[string]any {
+// canonicalQuantity is the canonical form of one quantity.
+func canonicalQuantity(q quantity.Quantity) map[string]any {
 	return map[string]any{
 		"si":    json.Number(q.SI()),
 		"value": json.Number(q.Value()),

@@ -64,9 +64,9 @@ type Value struct {
 	Unknown bool // no established limit: undetermined, never a pass
 }
 
-// ReadProfile reads and checks one profile file against the requirements it
+// readProfile reads and checks one profile file against the requirements it
 // may name. Errors carry file, line and column.
-func ReadProfile(file string, data []byte, requirements map[string]Requirement) (*Profile, error) {
+func readProfile(file string, data []byte, requirements map[string]Requirement) (*Profile, error) {
 	doc, err := record.ReadYAML(file, data, record.Limits{})
 	if err != nil {
 		return nil, err

@@ -76,13 +76,13 @@ func TestProfileMistakes(t *testing.T) {
 	rb := sampleBook(t, nil)
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			_, err := ReadProfile("p.yaml", []byte(tt.text), rb.requirements)
+			_, err := readProfile("p.yaml", []byte(tt.text), rb.requirements)
 			if err == nil || !strings.Contains(err.Error(), tt.want) {
 				t.Errorf("got %v\nwant %s", err, tt.want)
 			}
 		})
 	}
-	if _, err := ReadProfile("p.yaml", []byte(good), rb.requirements); err != nil {
+	if _, err := readProfile("p.yaml", []byte(good), rb.requirements); err != nil {
 		t.Fatal(err)
 	}
 }

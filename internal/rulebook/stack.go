@@ -60,7 +60,7 @@ func (rb *Rulebook) Select(names ...string) (*Selection, error) {
 		if err != nil {
 			return nil, err
 		}
-		p, err := ReadProfile(file, data, rb.requirements)
+		p, err := readProfile(file, data, rb.requirements)
 		if err != nil {
 			return nil, err
 		}
