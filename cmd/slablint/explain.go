@@ -19,15 +19,10 @@ func newExplain(w world) *cobra.Command {
 		Short: "Say why a requirement exists, its limits, sources and remedy, with examples",
 		Args:  cobra.ExactArgs(1),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			rb, err := f.rulebook()
+			rb, stacks, list, err := f.demanded()
 			if err != nil {
 				return err
 			}
-			stacks, err := f.stackOrAll(rb)
-			if err != nil {
-				return err
-			}
-			list := demands(rb, stacks)
 			for _, d := range list {
 				if d.Requirement == args[0] {
 					examples, err := examplesOf(cmd.Context(), rb, stacks[0].Requirement(d.Requirement))

@@ -38,6 +38,11 @@ func TestDocumentsNameRealCommands(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
+		for _, name := range rb.ProfileNames() {
+			if page == "README.md" && !strings.Contains(string(text), "`"+name+"`") {
+				t.Errorf("%s does not list the profile %s: add it", page, name)
+			}
+		}
 		calls := callsIn(string(text))
 		if page == "README.md" && len(calls) < 15 {
 			t.Errorf("found only %d commands in %s", len(calls), page)

@@ -46,15 +46,10 @@ func newRules(w world) *cobra.Command {
 		Short: "List what the chosen profiles demand, or all profiles",
 		Args:  cobra.NoArgs,
 		RunE: func(*cobra.Command, []string) error {
-			rb, err := f.rulebook()
+			_, _, list, err := f.demanded()
 			if err != nil {
 				return err
 			}
-			stacks, err := f.stackOrAll(rb)
-			if err != nil {
-				return err
-			}
-			list := demands(rb, stacks)
 			switch format {
 			case "text":
 				return rulesText(w.out, list)
@@ -72,6 +67,20 @@ func newRules(w world) *cobra.Command {
 	f.add(cmd)
 	cmd.Flags().StringVar(&format, "format", "text", "text, json or markdown")
 	return cmd
+}
+
+// demanded is the rulebook, the chosen stack or every built-in profile on its
+// own, and what they ask.
+func (f *ruleFlags) demanded() (*rulebook.Rulebook, []*rulebook.Selection, []demand, error) {
+	rb, err := f.rulebook()
+	if err != nil {
+		return nil, nil, nil, err
+	}
+	stacks, err := f.stackOrAll(rb)
+	if err != nil {
+		return nil, nil, nil, err
+	}
+	return rb, stacks, demands(rb, stacks), nil
 }
 
 // demands joins the stacks: one entry for each requirement that any of them asks.

@@ -18,6 +18,12 @@ import (
 // function that returns it.
 func TestExportedNamesAreUsed(t *testing.T) { report(t, unusedNames(t, trackedFiles(t))) }
 
+// shown are names that stay exported although nothing outside uses all of them.
+var shown = []struct{ place, why string }{
+	{"internal/airflow/", "each formula is held by its own name to a published value, whether or not a record needs it yet"},
+	{"internal/report/", "each format can be written, and the saved JSON read, by its own name"},
+}
+
 // exported is one exported declaration at the top level of a package.
 type exported struct{ folder, name, place string }
 
@@ -45,7 +51,8 @@ func unusedNames(t *testing.T, files map[string][]byte) []string {
 	}
 	var out []string
 	for _, d := range declared {
-		if !used[d.folder+"."+d.name] {
+		kept := slices.ContainsFunc(shown, func(s struct{ place, why string }) bool { return strings.HasPrefix(d.place, s.place) })
+		if !kept && !used[d.folder+"."+d.name] {
 			out = append(out, fmt.Sprintf("%s: %s is exported but nothing outside %s uses it: begin it with a small letter, or drop it", d.place, d.name, d.folder))
 		}
 	}

@@ -137,19 +137,6 @@ func touched(f Field, needed map[string]bool) bool {
 	return f.Name != "id" && needed[f.Path] || slices.ContainsFunc(f.Fields, func(inner Field) bool { return touched(inner, needed) })
 }
 
-// Count is how many fields there are to fill in.
-func Count(fields []Field) int {
-	n := 0
-	for _, f := range fields {
-		if len(f.Fields) > 0 {
-			n += Count(f.Fields)
-		} else if f.Name != "id" {
-			n++
-		}
-	}
-	return n
-}
-
 // hint says what to write, for people.
 func (f Field) hint() string {
 	switch f.Kind {

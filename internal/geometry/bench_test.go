@@ -23,7 +23,7 @@ func BenchmarkPathRoundSloped(b *testing.B) {
 
 func BenchmarkJetAngle(b *testing.B) {
 	r := must[Rect](b)(newWallOpening(Point{3, 2, 1}, PlanPoint{X: 1}, 1, 1.2))
-	j := must[Jet](b)(newJet(Point{}, Point{Z: 1}))
+	j := must[jet](b)(newJet(Point{}, Point{Z: 1}))
 	for b.Loop() {
 		j.Angle(r, 6)
 	}

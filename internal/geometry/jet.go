@@ -5,34 +5,34 @@ import (
 	"math"
 )
 
-// Jet is a discharge seen as a straight line from its open end. Make one with
+// jet is a discharge seen as a straight line from its open end. Make one with
 // newJet.
-type Jet struct{ from, direction Point }
+type jet struct{ from, direction Point }
 
 // newJet is the jet that leaves from along direction, which may have any length
 // but 0: {0, 0, 1} is straight up.
-func newJet(from, direction Point) (Jet, error) {
+func newJet(from, direction Point) (jet, error) {
 	size := direction.length()
 	switch {
 	case !from.finite() || !finite(size):
-		return Jet{}, fmt.Errorf("jet: %w", errNotFinite)
+		return jet{}, fmt.Errorf("jet: %w", errNotFinite)
 	case size == 0:
-		return Jet{}, fmt.Errorf("jet: %w", errNoDirection)
+		return jet{}, fmt.Errorf("jet: %w", errNoDirection)
 	}
-	return Jet{from, direction.times(1 / size)}, nil
+	return jet{from, direction.times(1 / size)}, nil
 }
 
 // Tilt is the angle between the jet and straight up, in degrees: 0 up, 90 level,
 // 180 straight down. ANSI/AARST RMS-MF 2018 (12/20) 6.4.9 and 25 Pa. Code
 // 240.308(b)(2) limit it.
-func (j Jet) Tilt() float64 {
+func (j jet) Tilt() float64 {
 	return degrees(math.Atan2(math.Hypot(j.direction.X, j.direction.Y), j.direction.Z))
 }
 
 // Hit is how far the jet goes along its line before it meets the rectangle, in
 // metres, and whether it meets it at all. ANSI/AARST SGM-SF 2017 first printing
 // 7.4.8 measures along the trajectory.
-func (j Jet) Hit(r Rect) (distance float64, hit bool) {
+func (j jet) Hit(r Rect) (distance float64, hit bool) {
 	out := r.corner.minus(j.from)
 	normal := r.u.cross(r.v)
 	size := max(r.u.length(), r.v.length(), out.length())
@@ -65,7 +65,7 @@ func (j Jet) Hit(r Rect) (distance float64, hit bool) {
 }
 
 // meets is how far along the jet the segment ab is met, within a slack in metres.
-func (j Jet) meets(a, b Point, slack float64) (float64, bool) {
+func (j jet) meets(a, b Point, slack float64) (float64, bool) {
 	along, from := b.minus(a), a.minus(j.from)
 	// The place of the segment nearest to the line of the jet.
 	acrossSegment := along.minus(j.direction.times(along.dot(j.direction)))
@@ -88,7 +88,7 @@ func (j Jet) meets(a, b Point, slack float64) (float64, bool) {
 // any place of the rectangle not farther away than reach (in metres), in
 // degrees, and whether there is such a place. The open end touching the
 // rectangle gives 0.
-func (j Jet) Angle(r Rect, reach float64) (angle float64, within bool) {
+func (j jet) Angle(r Rect, reach float64) (angle float64, within bool) {
 	nearest := r.Nearest(j.from).minus(j.from)
 	if !(nearest.length() <= reach) {
 		return 0, false
@@ -118,14 +118,14 @@ func (j Jet) Angle(r Rect, reach float64) (angle float64, within bool) {
 // Clear says whether a cone of the given half angle (in degrees) round the jet
 // stays off the rectangle within reach (in metres). Touching is not clear.
 // ANSI/AARST CC-1000 2018 9.1.5 treats the spread of an exhaust as such a cone.
-func (j Jet) Clear(r Rect, halfAngle, reach float64) bool {
+func (j jet) Clear(r Rect, halfAngle, reach float64) bool {
 	angle, within := j.Angle(r, reach)
 	return !within || angle > halfAngle
 }
 
 // off is the angle in degrees between the jet and x, a place relative to the
 // open end.
-func (j Jet) off(x Point) float64 {
+func (j jet) off(x Point) float64 {
 	return degrees(math.Atan2(x.cross(j.direction).length(), x.dot(j.direction)))
 }
 
@@ -134,7 +134,7 @@ func degrees(radians float64) float64 { return radians * 180 / math.Pi }
 // leastOnEdge is the places, relative to the open end, at which the angle can be
 // least on the part of the segment ab within reach: its ends and its one
 // stationary place.
-func (j Jet) leastOnEdge(a, b Point, reach float64) []Point {
+func (j jet) leastOnEdge(a, b Point, reach float64) []Point {
 	along := b.minus(a)
 	// |a + t along|^2 = c + 2 d t + e t^2; cosine = (g + t h)/sqrt(of that).
 	c, d, e := a.dot(a), a.dot(along), along.dot(along)
@@ -162,7 +162,7 @@ func (j Jet) leastOnEdge(a, b Point, reach float64) []Point {
 // leastOnSphere is the place, relative to the open end, at which the circle cut
 // from the plane of the rectangle by the sphere of radius reach comes nearest to
 // the jet, and whether it lies on the rectangle.
-func (j Jet) leastOnSphere(r Rect, reach float64) (Point, bool) {
+func (j jet) leastOnSphere(r Rect, reach float64) (Point, bool) {
 	normal := r.u.cross(r.v)
 	area := normal.length()
 	if area == 0 || math.IsInf(reach, 1) {

@@ -17,7 +17,7 @@ func TestTilt(t *testing.T) {
 		{Point{0, 0, -1}, 180},
 		{Point{math.Sqrt(3), 0, 1}, 60}, // worked case 11: 60 degrees off vertical
 	} {
-		if got := must[Jet](t)(newJet(Point{}, c.direction)).Tilt(); !near(got, c.want, 1e-12) {
+		if got := must[jet](t)(newJet(Point{}, c.direction)).Tilt(); !near(got, c.want, 1e-12) {
 			t.Errorf("%v: tilt %g, want %g degrees", c.direction, got, c.want)
 		}
 	}
@@ -27,14 +27,14 @@ func TestTilt(t *testing.T) {
 }
 
 func TestHit(t *testing.T) {
-	up := must[Jet](t)(newJet(Point{}, Point{Z: 1}))
-	aside := must[Jet](t)(newJet(Point{}, Point{X: 1}))
+	up := must[jet](t)(newJet(Point{}, Point{Z: 1}))
+	aside := must[jet](t)(newJet(Point{}, Point{X: 1}))
 	soffit := must[Rect](t)(newRoofLight(Point{0, 0, 5}, PlanPoint{X: 1}, 2, 2))
 	wall := must[Rect](t)(newWallOpening(Point{6, 0, -1}, PlanPoint{Y: 1}, 2, 2))
 	alongside := must[Rect](t)(newWallOpening(Point{6, 0, -1}, PlanPoint{X: 1}, 2, 2))
 	for _, c := range []struct {
 		name string
-		jet  Jet
+		jet  jet
 		rect Rect
 		want float64 // m; below 0 for a miss
 	}{
@@ -43,8 +43,8 @@ func TestHit(t *testing.T) {
 		{"level at a window", aside, wall, 6},
 		{"level along a wall", aside, alongside, 5},
 		{"level under a soffit", aside, soffit, -1},
-		{"away from it", must[Jet](t)(newJet(Point{}, Point{X: -1})), wall, -1},
-		{"starting on it", must[Jet](t)(newJet(Point{6, 0, 0}, Point{Y: 1})), wall, 0},
+		{"away from it", must[jet](t)(newJet(Point{}, Point{X: -1})), wall, -1},
+		{"starting on it", must[jet](t)(newJet(Point{6, 0, 0}, Point{Y: 1})), wall, 0},
 		{"at a dot", aside, must[Rect](t)(newRoofLight(Point{4, 0, 0}, PlanPoint{X: 1}, 0, 0)), 4},
 	} {
 		got, hit := c.jet.Hit(c.rect)
@@ -55,7 +55,7 @@ func TestHit(t *testing.T) {
 }
 
 func TestClear(t *testing.T) {
-	up := must[Jet](t)(newJet(Point{}, Point{Z: 1}))
+	up := must[jet](t)(newJet(Point{}, Point{Z: 1}))
 	window := must[Rect](t)(newWallOpening(Point{3, 0, 3}, PlanPoint{Y: 1}, 2, 1)) // top at 4 m, 3 m aside
 	least := degrees(math.Atan2(3, 4))
 	touching, ok := up.Angle(window, math.Inf(1))
@@ -89,7 +89,7 @@ func TestAngleByTrying(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 8))
 	for i := range 400 {
 		r := randomRect(rng)
-		j := must[Jet](t)(newJet(randomPoint(rng, 3), randomPoint(rng, 1)))
+		j := must[jet](t)(newJet(randomPoint(rng, 3), randomPoint(rng, 1)))
 		reach := 1 + 8*rng.Float64()
 		least, any := math.Inf(1), false
 		const steps = 100

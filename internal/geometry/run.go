@@ -13,9 +13,9 @@ type Segment struct {
 	Rise   float64 // m gained in the direction of flow; negative when it goes down
 }
 
-// Fall compares the fall of a segment back toward the suction point with what is
+// fall compares the fall of a segment back toward the suction point with what is
 // asked of it.
-type Fall struct {
+type fall struct {
 	Required float64 // m
 	Actual   float64 // m; negative when water would run toward the discharge
 }
@@ -26,15 +26,15 @@ func RequiredFall(length, slope float64) float64 { return length * slope }
 
 // falls is the fall of each segment, in order, and of the run as a whole. An
 // upright riser meets any slope by itself.
-func falls(run []Segment, slope float64) (each []Fall, whole Fall, err error) {
+func falls(run []Segment, slope float64) (each []fall, whole fall, err error) {
 	if err := checkRun(run); err != nil {
-		return nil, Fall{}, err
+		return nil, fall{}, err
 	}
 	if err := notNegative("slope", slope); err != nil {
-		return nil, Fall{}, err
+		return nil, fall{}, err
 	}
 	for _, s := range run {
-		f := Fall{RequiredFall(s.Length, slope), s.Rise}
+		f := fall{RequiredFall(s.Length, slope), s.Rise}
 		each = append(each, f)
 		whole.Required += f.Required
 		whole.Actual += f.Actual

@@ -16,7 +16,7 @@ func TestFalls(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for i, want := range []Fall{{1.5 * inch, 1.25 * inch}, {2 * inch, 2 * inch}, {9 * inch / 8, 9 * foot}, {inch / 8, -inch}} {
+	for i, want := range []fall{{1.5 * inch, 1.25 * inch}, {2 * inch, 2 * inch}, {9 * inch / 8, 9 * foot}, {inch / 8, -inch}} {
 		if !near(each[i].Required, want.Required, 1e-15) || each[i].Actual != want.Actual {
 			t.Errorf("segment %d: %+v, want %+v", i, each[i], want)
 		}

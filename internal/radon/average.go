@@ -35,8 +35,8 @@ func Average(results []Result, calibration float64) (Result, error) {
 	return mean, nil
 }
 
-// Room is one place of a house and what was found there.
-type Room struct {
+// room is one place of a house and what was found there.
+type room struct {
 	Name   string
 	Result Result
 }
@@ -44,14 +44,14 @@ type Room struct {
 // worst is the room with the highest result. Only devices side by side are
 // averaged (ANSI/AARST MAH 2019 8.5.2(d)); of different places the worst governs,
 // which is common practice. Of equal rooms the first counts. No room is an error.
-func worst(rooms []Room) (Room, error) {
+func worst(rooms []room) (room, error) {
 	if len(rooms) == 0 {
-		return Room{}, errors.New("worst room: no room was tested")
+		return room{}, errors.New("worst room: no room was tested")
 	}
 	worst := rooms[0]
 	for _, r := range rooms {
 		if err := r.Result.check(); err != nil {
-			return Room{}, fmt.Errorf("room %q: %w", r.Name, err)
+			return room{}, fmt.Errorf("room %q: %w", r.Name, err)
 		}
 		if settle(r.Result.Value) > settle(worst.Result.Value) {
 			worst = r

@@ -35,14 +35,14 @@ func TestAverage(t *testing.T) {
 }
 
 func TestWorst(t *testing.T) {
-	rooms := []Room{{"den", Result{Value: 90}}, {"basement", Result{Value: 110}}, {"study", Result{Value: 110 + 1e-12}}}
-	if got := must[Room](t)(worst(rooms)); got.Name != "basement" {
+	rooms := []room{{"den", Result{Value: 90}}, {"basement", Result{Value: 110}}, {"study", Result{Value: 110 + 1e-12}}}
+	if got := must[room](t)(worst(rooms)); got.Name != "basement" {
 		t.Errorf("%+v", got)
 	}
 	if got, err := worst(nil); err == nil {
 		t.Errorf("no room: %+v", got)
 	}
-	if got, err := worst([]Room{{"den", Result{Value: 90}}, {"attic", Result{Value: math.NaN()}}}); err == nil {
+	if got, err := worst([]room{{"den", Result{Value: 90}}, {"attic", Result{Value: math.NaN()}}}); err == nil {
 		t.Errorf("no number: %+v", got)
 	}
 }

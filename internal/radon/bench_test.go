@@ -29,11 +29,11 @@ func BenchmarkChainActivity(b *testing.B) {
 }
 
 func BenchmarkTwelveMonths500Days(b *testing.B) {
-	var log []Exposure
+	var log []workerDay
 	for i := range 500 {
-		log = append(log, Exposure{"reyes", float64(i) * 24 * hour, 0.004})
+		log = append(log, workerDay{"reyes", float64(i) * 24 * hour, 0.004})
 	}
 	for b.Loop() {
-		must[[]Exposure](b)(twelveMonths(log))
+		must[[]workerDay](b)(twelveMonths(log))
 	}
 }

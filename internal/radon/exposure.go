@@ -42,8 +42,8 @@ func WorkingLevelMonths(workingLevel, duration float64) (float64, error) {
 	return workingLevel * duration / workingMonth, nil
 }
 
-// Exposure is what one worker got on one day.
-type Exposure struct {
+// workerDay is what one worker got on one day.
+type workerDay struct {
 	Worker string
 	Date   float64 // start of the day in UTC, seconds since 1970
 	WLM    float64
@@ -53,7 +53,7 @@ type Exposure struct {
 // the 12 months that end with that day, in order of worker and day. The day a
 // year earlier no longer counts; for a year that ends on 29 February that is
 // 28 February.
-func twelveMonths(log []Exposure) ([]Exposure, error) {
+func twelveMonths(log []workerDay) ([]workerDay, error) {
 	days, err := byDay(log)
 	if err != nil {
 		return nil, err
@@ -77,7 +77,7 @@ func twelveMonths(log []Exposure) ([]Exposure, error) {
 }
 
 // byDay adds up what each worker got on each day, in order of worker and day.
-func byDay(log []Exposure) ([]Exposure, error) {
+func byDay(log []workerDay) ([]workerDay, error) {
 	sorted := slices.Clone(log)
 	for i := range sorted {
 		e := &sorted[i]
@@ -90,10 +90,10 @@ func byDay(log []Exposure) ([]Exposure, error) {
 		}
 		e.Date = start
 	}
-	slices.SortStableFunc(sorted, func(a, b Exposure) int {
+	slices.SortStableFunc(sorted, func(a, b workerDay) int {
 		return cmp.Or(cmp.Compare(a.Worker, b.Worker), cmp.Compare(a.Date, b.Date))
 	})
-	var days []Exposure
+	var days []workerDay
 	for _, e := range sorted {
 		if last := len(days) - 1; last >= 0 && days[last].Worker == e.Worker && days[last].Date == e.Date {
 			days[last].WLM += e.WLM

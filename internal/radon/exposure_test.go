@@ -39,7 +39,7 @@ func TestWorkingLevel(t *testing.T) {
 }
 
 func TestTwelveMonths(t *testing.T) {
-	log := []Exposure{
+	log := []workerDay{
 		{"reyes", day(t, "2025-06-01"), 0.5},
 		{"okafor", day(t, "2025-03-10"), 1},
 		{"okafor", day(t, "2024-03-10"), 2}, // a year before: no longer counts
@@ -47,14 +47,14 @@ func TestTwelveMonths(t *testing.T) {
 		{"okafor", day(t, "2025-03-10") + 8*hour, 8},
 		{"reyes", day(t, "2023-06-01"), 16},
 	}
-	want := []Exposure{
+	want := []workerDay{
 		{"okafor", day(t, "2024-03-10"), 2},
 		{"okafor", day(t, "2024-03-11"), 6},
 		{"okafor", day(t, "2025-03-10"), 13},
 		{"reyes", day(t, "2023-06-01"), 16},
 		{"reyes", day(t, "2025-06-01"), 0.5},
 	}
-	got := must[[]Exposure](t)(twelveMonths(log))
+	got := must[[]workerDay](t)(twelveMonths(log))
 	for i := range max(len(got), len(want)) {
 		if i >= len(got) || i >= len(want) || got[i] != want[i] {
 			t.Fatalf("%+v, want %+v", got, want)
@@ -74,15 +74,15 @@ func TestTwelveMonths(t *testing.T) {
 		{"2023-03-01", "2024-02-29", true},
 		{"2023-03-01", "2024-03-01", false},
 	} {
-		got := must[[]Exposure](t)(twelveMonths([]Exposure{{"reyes", day(t, c.earlier), 1}, {"reyes", day(t, c.later), 1}}))
+		got := must[[]workerDay](t)(twelveMonths([]workerDay{{"reyes", day(t, c.earlier), 1}, {"reyes", day(t, c.later), 1}}))
 		if counts := got[1].WLM == 2; counts != c.counts {
 			t.Errorf("%s counts on %s: %t, want %t", c.earlier, c.later, counts, c.counts)
 		}
 	}
-	if got, err := twelveMonths([]Exposure{{"reyes", math.NaN(), 1}}); err == nil {
+	if got, err := twelveMonths([]workerDay{{"reyes", math.NaN(), 1}}); err == nil {
 		t.Errorf("no date: %+v", got)
 	}
-	if got, err := twelveMonths([]Exposure{{"reyes", 0, -1}}); err == nil {
+	if got, err := twelveMonths([]workerDay{{"reyes", 0, -1}}); err == nil {
 		t.Errorf("negative exposure: %+v", got)
 	}
 }

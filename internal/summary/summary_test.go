@@ -47,7 +47,7 @@ func TestCounts(t *testing.T) {
 }
 
 func TestFormats(t *testing.T) {
-	for _, format := range Formats() {
+	for _, format := range formats() {
 		var first, second bytes.Buffer
 		if err := Write(&first, counted(), format); err != nil {
 			t.Fatal(err)

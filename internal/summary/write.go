@@ -18,8 +18,8 @@ var pageText string
 
 var page = template.Must(template.New("summary").Funcs(template.FuncMap{"share": share}).Parse(pageText))
 
-// Formats lists how a summary can be written, the default first.
-func Formats() []string { return []string{"text", "json", "csv", "html"} }
+// formats lists how a summary can be written, the default first.
+func formats() []string { return []string{"text", "json", "csv", "html"} }
 
 // Write writes the summary in one of the formats.
 func Write(w io.Writer, s Summary, format string) error {
@@ -50,7 +50,7 @@ func Write(w io.Writer, s Summary, format string) error {
 		}
 		return nil
 	}
-	return fmt.Errorf("unknown format %q: expected one of %s", format, strings.Join(Formats(), ", "))
+	return fmt.Errorf("unknown format %q: expected one of %s", format, strings.Join(formats(), ", "))
 }
 
 // harmless keeps a spreadsheet from taking a text for a formula.
