@@ -79,8 +79,8 @@ type call struct {
 }
 
 var (
-	codeSpan = regexp.MustCompile("`([^`\n]+)`")
-	program  = regexp.MustCompile(`(?:^|[ ;&|])(?:go run \./cmd/)?(slablint .*)`)
+	codeSpan    = regexp.MustCompile("`([^`\n]+)`")
+	programLine = regexp.MustCompile(`(?:^|[ ;&|])(?:go run \./cmd/)?(slablint .*)`)
 )
 
 // callsIn finds command lines in code: indented lines and spans of text. Spans
@@ -91,7 +91,7 @@ func callsIn(page string) []call {
 		line := 1 + strings.Count(page[:offset], "\n")
 		if strings.HasPrefix(code, "--") {
 			out = append(out, call{line, strings.Fields(code)})
-		} else if m := program.FindStringSubmatch(code); m != nil {
+		} else if m := programLine.FindStringSubmatch(code); m != nil {
 			out = append(out, call{line, strings.Fields(m[1])})
 		}
 	}
