@@ -161,6 +161,33 @@ func TestSystemCurveRises(t *testing.T) {
 	}
 }
 
+// Many flows at once say what each says alone, to within what settling leaves.
+func TestFanStatics(t *testing.T) {
+	r := rand.New(rand.NewPCG(5, 6))
+	for i := range 200 {
+		count := 0
+		n := network(t, System{Suction: randomTree(r, 2, &count), Discharge: []Segment{plastic("stack", 4, 20)}})
+		flows := []float64{10 * cfm, 20 * cfm, 40 * cfm, 80 * cfm, 160 * cfm, 15 * cfm}
+		pressures, err := n.FanStatics(flows)
+		if err != nil {
+			t.Fatalf("tree %d: %v", i, err)
+		}
+		for k, flow := range flows {
+			s, err := n.At(flow)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if math.Abs(pressures[k]-s.FanStatic) > flowTolerance*s.FanStatic {
+				t.Fatalf("tree %d at %g m3/s: %g Pa among others, %g Pa alone", i, flow, pressures[k], s.FanStatic)
+			}
+		}
+	}
+	n := network(t, fourPoints(t))
+	if _, err := n.FanStatics([]float64{cfm, -cfm}); err == nil {
+		t.Error("a flow below zero has a pressure")
+	}
+}
+
 func TestOperatingPointLiesOnBothCurves(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	fan := bigFan(t)

@@ -3,6 +3,7 @@ package derive
 import (
 	"encoding/json"
 	"math"
+	"slices"
 	"strconv"
 )
 
@@ -38,14 +39,13 @@ func (s *system) systemCurve() []any {
 		return nil
 	}
 	last, _ := s.curve.Last()
-	var flows, pressures [solved]float64
+	var flows [solved]float64
 	for i := range solved {
 		flows[i] = last.Flow * math.Exp2(float64(i-solved+1))
-		state, err := s.network.At(flows[i])
-		if err != nil || !(state.FanStatic > 0) {
-			return nil
-		}
-		pressures[i] = state.FanStatic
+	}
+	pressures, err := s.network.FanStatics(flows[:])
+	if err != nil || slices.ContainsFunc(pressures, func(p float64) bool { return !(p > 0) }) {
+		return nil
 	}
 	out := make([]any, 0, curvePoints)
 	out = append(out, drawn(0, 0))

@@ -20,11 +20,12 @@ import (
 // Parts of the document may be shared, so it is for reading only.
 func Derive(input map[string]any, files fs.FS) map[string]any {
 	d := &deriver{record: node{value: input, mem: new(memory)}, used: make([]bool, len(assumptionTable))}
-	d.house = d.record.get("house")
+	d.house = d.record.get("house").rooted()
 	d.readTests()
 	for _, n := range d.record.get("systems").items() {
 		d.systems = append(d.systems, readSystem(n))
 	}
+	d.started = d.fanStart()
 	d.fillAir()
 	d.readProbes()
 	for _, s := range d.systems {
@@ -63,6 +64,7 @@ type deriver struct {
 	used    []bool // by assumption
 	writer  quantity.Writer
 
+	started  figure // when the last of the fans first ran
 	site     figure // Pa, the pressure of the air there
 	gas      airflow.Air
 	gasBasis *basis

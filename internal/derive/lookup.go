@@ -34,6 +34,10 @@ func (n node) get(key string) node {
 	return node{object[key], n.at(), key, n.mem}
 }
 
+// rooted is the same node with its pointer put together, for one that much is
+// asked of.
+func (n node) rooted() node { return node{value: n.value, above: n.at(), mem: n.mem} }
+
 func (n node) exists() bool { return n.value != nil }
 
 // isList reports whether a list is recorded, though it may be empty.
@@ -77,7 +81,7 @@ func (n node) isTrue() bool {
 func (n node) said() (yes bool, b *basis) {
 	yes, ok := n.value.(bool)
 	if !ok {
-		return false, lacking(n.at())
+		return false, n.mem.lacking(n.at())
 	}
 	return yes, n.read()
 }
@@ -86,7 +90,7 @@ func (n node) said() (yes bool, b *basis) {
 func (n node) choice() (word string, b *basis) {
 	word = n.text()
 	if word == "" {
-		return "", lacking(n.at())
+		return "", n.mem.lacking(n.at())
 	}
 	return word, n.read()
 }
@@ -96,7 +100,7 @@ func (n node) quantity() figure {
 	object, _ := n.value.(map[string]any)
 	si, ok := float(object["si"])
 	if !ok {
-		return figure{basis: lacking(n.at())}
+		return figure{basis: n.mem.lacking(n.at())}
 	}
 	unit, _ := object["unit"].(string)
 	return figure{si, unit, n.read()}
@@ -106,7 +110,7 @@ func (n node) quantity() figure {
 func (n node) number() figure {
 	x, ok := float(n.value)
 	if !ok {
-		return figure{basis: lacking(n.at())}
+		return figure{basis: n.mem.lacking(n.at())}
 	}
 	return figure{x, "1", n.read()}
 }

@@ -64,6 +64,13 @@ func (m *memory) list(n int) []any {
 	return m.places[from : from : from+n]
 }
 
+// lacking is not known because one place holds nothing.
+func (m *memory) lacking(at place.Pointer) *basis {
+	b := m.basis()
+	b.lacks = append(m.list(1), string(at))
+	return b
+}
+
 // reading rests on one place.
 func (m *memory) reading(at place.Pointer) *basis {
 	b := m.basis()

@@ -18,7 +18,7 @@ func (d *deriver) order() map[string]any {
 	whole.unit = "d"
 	return map[string]any{
 		"work_span":                     d.exact(quantity.Duration, whole, "first to last day of work, both counted"),
-		"fan_start_before_vapor_sample": d.span(d.fanStart(), sampled, "d", "start of the last fan to the first vapor sample"),
+		"fan_start_before_vapor_sample": d.span(d.started, sampled, "d", "start of the last fan to the first vapor sample"),
 		"survey_before_work":            d.lead(day("surveyed"), work, "d", "survey to start of work"),
 		"proposal_before_work":          d.lead(day("proposal_given"), work, "d", "proposal to start of work"),
 		"work_before_completion":        d.span(work, completed, "d", "start of work to completion"),
@@ -29,7 +29,7 @@ func (d *deriver) order() map[string]any {
 
 // fanStartDay is the day on which the last of the fans first ran.
 func (d *deriver) fanStartDay() figure {
-	last := d.fanStart()
+	last := d.started
 	if !last.known() {
 		return last
 	}

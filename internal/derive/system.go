@@ -96,7 +96,7 @@ type suctionPoint struct {
 }
 
 func readSystem(n node) *system {
-	s := &system{node: n, fan: n.get("fan"), discharge: n.get("discharge"), gauge: n.get("gauge"), last: -1, afterFan: -1}
+	s := &system{node: n, fan: n.get("fan").rooted(), discharge: n.get("discharge").rooted(), gauge: n.get("gauge").rooted(), last: -1, afterFan: -1}
 	for _, item := range n.get("suction_points").items() {
 		s.points = append(s.points, readPoint(item))
 	}

@@ -102,7 +102,7 @@ func rounded(f figure) figure {
 const roundedMethod = "rounded half up as ANSI/AARST MAH 2019 8.5.2 has it"
 
 func (d *deriver) testValues() []any {
-	fan := d.fanStart()
+	fan := d.started
 	completed := d.record.get("job").get("dates").get("completed").day()
 	occupied := d.house.get("occupied_since").day()
 	out := make([]any, len(d.all))

@@ -20,7 +20,8 @@ type basis struct {
 	lacks   []any  // JSON Pointers; not empty when the value is not known
 	why     string // why what is recorded there cannot be used
 
-	mem *memory // what it was taken from, nil when from nothing
+	mem   *memory // what it was taken from, nil when from nothing
+	boxed any     // inputs as the document has them, once asked for
 }
 
 // reading rests on places of the record.
@@ -52,6 +53,17 @@ func (b *basis) refuse(err error) *basis {
 }
 
 func (b *basis) known() bool { return len(b.lacks) == 0 }
+
+// listed is the inputs as a member of the document, which may be shared.
+func (b *basis) listed() any {
+	switch {
+	case b.inputs == nil:
+		return []any{}
+	case b.boxed == nil:
+		b.boxed = b.inputs
+	}
+	return b.boxed
+}
 
 // without is what keeps b from being known, and nothing else.
 func (b *basis) without() *basis { return &basis{lacks: b.lacks, why: b.why} }
@@ -187,10 +199,7 @@ func (d *deriver) value(dim quantity.Dimension, f figure, method any, digits int
 	}
 	v["text"] = w.Text
 	v["method"] = method
-	v["inputs"] = f.inputs
-	if f.inputs == nil {
-		v["inputs"] = []any{}
-	}
+	v["inputs"] = f.listed()
 	if len(f.assumed) > 0 {
 		v["assumed"] = f.assumed
 		d.use(f.assumed)

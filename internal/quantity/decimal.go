@@ -109,6 +109,14 @@ func fixed(r *big.Rat, places int) string {
 // number, or too large to be a measurement, comes back as it is, so that a
 // report shows it.
 func RoundHalfUp[T string | float64](x T, places int) string {
+	if f, ok := any(x).(float64); ok && places >= 0 && places < siDigits {
+		if whole, decided := nearest(f, places); decided && whole < 1e5 {
+			if f < 0 {
+				whole = -whole
+			}
+			return strconv.FormatFloat(whole/math.Pow10(places)+0, 'f', places, 64) // no minus zero
+		}
+	}
 	r, err := exactly(x)
 	if err != nil {
 		return fmt.Sprint(x)

@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/big"
 	"math/rand/v2"
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -196,6 +197,23 @@ func TestRoundHalfUpOfMeans(t *testing.T) {
 		want := big.NewRat(int64(tenth+1), 10).FloatString(1)
 		if got := RoundHalfUp(mean, 1); got != want {
 			t.Fatalf("mean %v: got %s, want %s", mean, got, want)
+		}
+	}
+}
+
+// A float64 rounds as its first 12 digits do when they are written out.
+func TestRoundHalfUpOfFloats(t *testing.T) {
+	random := rand.New(rand.NewPCG(85, 2))
+	for range 20000 {
+		x := (random.Float64() - 0.3) * math.Pow(10, float64(random.IntN(9)-4))
+		if random.IntN(2) == 0 {
+			x = math.Round(x*200) / 200 // near and on the ties
+		}
+		for places := range 4 {
+			written := strconv.FormatFloat(x, 'e', derivedDigits-1, 64)
+			if got, want := RoundHalfUp(x, places), RoundHalfUp(written, places); got != want {
+				t.Fatalf("%v to %d: got %s, want %s", x, places, got, want)
+			}
 		}
 	}
 }
