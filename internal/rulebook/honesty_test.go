@@ -54,6 +54,11 @@ func TestProfilesAreHonest(t *testing.T) {
 			if src := row.Source; src.Basis == finding.Published && (src.Document == "" || src.Edition == "" || src.Section == "") {
 				t.Errorf("%s:%d: %s is published, so a reader must find it: give document, edition and section, or the basis from-memory", file, row.Line, requirement)
 			}
+			for _, hearsay := range []string{"training text", "course text", "inspection list", "newsletter", "news report", "trade press", "law institute", "university"} {
+				if row.Source.Basis == finding.Published && strings.Contains(row.Note, hearsay) {
+					t.Errorf("%s:%d: %s is published, but its note rests on a %s", file, row.Line, requirement, hearsay)
+				}
+			}
 			if strings.Contains(strings.ToLower(row.Source.Section), "unknown") {
 				t.Errorf("%s:%d: %s: leave out a section that is not known", file, row.Line, requirement)
 			}
