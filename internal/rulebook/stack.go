@@ -25,6 +25,7 @@ type Selection struct {
 
 	rulebook *Rulebook
 	rows     map[string]Row
+	beneath  map[string]Row // as they were before company profiles
 }
 
 // ProfileNames lists the built-in profiles.
@@ -68,7 +69,7 @@ func (rb *Rulebook) Select(names ...string) (*Selection, error) {
 		fmt.Fprintf(digest, "profile\x00%s\x00", p.Name)
 		digest.Write(data)
 	}
-	s := &Selection{rulebook: rb, rows: map[string]Row{}, Digest: "sha256:" + hex.EncodeToString(digest.Sum(nil))}
+	s := &Selection{rulebook: rb, rows: map[string]Row{}, beneath: map[string]Row{}, Digest: "sha256:" + hex.EncodeToString(digest.Sum(nil))}
 	slices.SortStableFunc(profiles, func(a, b *Profile) int { return rank(a.Kind) - rank(b.Kind) })
 	for _, p := range profiles {
 		if err := s.stack(p); err != nil {
@@ -82,7 +83,7 @@ func (rb *Rulebook) Select(names ...string) (*Selection, error) {
 // no row: a profile that does not speak of a job must not stand before one that
 // does.
 func (s *Selection) Without(names []string) (*Selection, error) {
-	rest := &Selection{rulebook: s.rulebook, rows: map[string]Row{}, Digest: s.Digest}
+	rest := &Selection{rulebook: s.rulebook, rows: map[string]Row{}, beneath: map[string]Row{}, Digest: s.Digest}
 	for _, p := range s.Profiles {
 		if slices.Contains(names, p.Name) {
 			continue
@@ -124,6 +125,11 @@ func (s *Selection) stack(p *Profile) error {
 		below, overridden := s.rows[name]
 		if overridden && !governs(r, row, below) {
 			continue
+		}
+		if row.kind == "company" {
+			below, overridden = s.beneath[name]
+		} else {
+			s.beneath[name] = row
 		}
 		if what, looser := loosens(r, below, row); overridden && looser && row.kind != below.kind && p.Authority == "" &&
 			!below.practice() && row.Source.Basis != finding.Published {

@@ -61,6 +61,24 @@ func TestWhichRowGoverns(t *testing.T) {
 	}
 }
 
+// A second company profile answers to the document beneath both, not to the first.
+func TestSecondCompanyCannotLoosenTheDocument(t *testing.T) {
+	const practice = "{basis: common-practice}"
+	stack := func(second string) error {
+		rb := sampleBook(t, map[string]string{
+			"a": named("a", "base", "10 ft", basis, ""), "b": named("b", "company", "12 ft", practice, ""), "c": named("c", "company", second, practice, ""),
+		})
+		_, err := rb.Select("a", "b", "c")
+		return err
+	}
+	if err := stack("8 ft"); err == nil || !strings.Contains(err.Error(), "looser than that of the document cited in a") {
+		t.Errorf("8 ft over 12 ft over a published 10 ft: %v", err)
+	}
+	if err := stack("11 ft"); err != nil {
+		t.Errorf("11 ft over 12 ft over a published 10 ft: %v", err)
+	}
+}
+
 // In no stack of two built-in profiles does common practice stand before a
 // document that has a limit, nor an unknown limit before a known one.
 func TestBuiltInStacksWeakenNothing(t *testing.T) {
