@@ -143,6 +143,14 @@ unsaid_power contains ["systems", i, "powered_by"] if {
 
 unsaid_power contains ["systems"] if not is_array(input.systems)
 
+# Tests before the work that do not say whether the result is an upper bound:
+# less than that may have gone away.
+unsaid_detection contains ["measurements", "tests", i, "below_detection"] if {
+	some i, t in input.measurements.tests
+	t.phase == "before"
+	not is_boolean(t.below_detection)
+}
+
 # The same for rules whose subject is all tests together.
 unsaid_of_all contains path if some [_, path] in unsaid
 

@@ -68,16 +68,24 @@ func (p *probe) slab(d *deriver) (geometry.Polygon, *basis) {
 	return polygon, join(reading(outline.at()), b)
 }
 
-// positions are the places of all holes.
-func (p *probe) positions() ([]geometry.PlanPoint, *basis) {
-	list := make([]geometry.PlanPoint, len(p.holes))
-	b := &basis{}
+// tested are the holes that tell of the slab round them. The hole that suction
+// is drawn from is none: that there is suction in it was given. Which hole that
+// is takes the distances.
+func (p *probe) tested() ([]geometry.Hole, *basis) {
+	var list []geometry.Hole
+	b := nothing
 	for i := range p.holes {
-		list[i] = p.holes[i].spot
-		b = join(b, p.holes[i].spotBasis)
+		h := &p.holes[i]
+		b = join(b, h.spotBasis, h.distance.basis)
+		if !h.distance.known() || h.distance.si > 0 {
+			list = append(list, geometry.Hole{At: h.spot, Passes: h.pulls})
+		}
 	}
-	if len(list) == 0 {
+	switch {
+	case len(p.holes) == 0:
 		b = lacking(p.get("holes").at())
+	case len(list) == 0:
+		b = refused("the only hole is the one that suction is drawn from", p.get("holes").at())
 	}
 	return list, b
 }
@@ -87,13 +95,9 @@ func (p *probe) positions() ([]geometry.PlanPoint, *basis) {
 // was measured: what lies round a hole that does not pull takes positions.
 func (p *probe) coverage(d *deriver, pulls *basis) (figure, string) {
 	slab, slabBasis := p.slab(d)
-	places, placesBasis := p.positions()
-	f := figure{unit: "%", basis: join(slabBasis, pulls, placesBasis)}
+	holes, holesBasis := p.tested()
+	f := figure{unit: "%", basis: join(holesBasis, pulls, slabBasis)}
 	if f.known() {
-		holes := make([]geometry.Hole, len(places))
-		for i, at := range places {
-			holes[i] = geometry.Hole{At: at, Passes: p.holes[i].pulls}
-		}
 		share, err := slab.PassingShare(holes)
 		f.si = share
 		if err != nil {
@@ -118,16 +122,20 @@ func (p *probe) coverage(d *deriver, pulls *basis) (figure, string) {
 	return within, "share of the slab within the measured reach"
 }
 
-// gap is how far the place of the slab farthest from any hole is from one.
+// gap is how far the place of the slab farthest from any tested hole is from one.
 func (p *probe) gap(d *deriver) figure {
 	slab, slabBasis := p.slab(d)
-	places, placesBasis := p.positions()
-	f := figure{basis: join(slabBasis, placesBasis)}
+	holes, holesBasis := p.tested()
+	f := figure{basis: join(holesBasis, slabBasis)}
 	if len(p.holes) > 0 {
 		_, _, f.unit = plan(p.holes[0].get("position"))
 	}
 	if !f.known() {
 		return f
+	}
+	places := make([]geometry.PlanPoint, len(holes))
+	for i, h := range holes {
+		places[i] = h.At
 	}
 	gap, err := slab.Farthest(places)
 	if err != nil {

@@ -42,70 +42,53 @@ func (s *system) readGauge(d *deriver) {
 	}
 }
 
-// lastReading finds the last reading taken with the fan on: by time where all
-// such readings have one, else by their order.
+// lastReading is the last reading taken with the fan on.
 func (s *system) lastReading() figure {
-	list := s.gauge.get("readings")
-	lacks := lacking(list.at())
-	var last node
-	var when figure
-	for _, n := range list.items() {
-		on, b := n.get("fan_on").said()
-		if !b.known() {
-			lacks = join(lacks, b)
-		}
-		if !on {
-			continue
-		}
-		at := n.get("at").quantity()
-		if last.exists() && at.known() && when.known() && at.si < when.si {
-			continue
-		}
-		last, when = n, at
-	}
-	if !last.exists() {
-		return figure{basis: lacks}
-	}
-	s.shownAt = last.get("value")
-	f := s.shownAt.quantity()
-	f.basis = join(f.basis, reading(last.get("fan_on").at()))
-	if when.known() {
-		f.basis = join(f.basis, when.basis)
+	last, f := s.reading(func(at, best float64) bool { return at >= best })
+	if last.exists() {
+		s.shownAt = last.get("value")
 	}
 	return f
 }
 
-// firstReading is the first reading taken with the fan on: by time where it and
-// others have one, else by their order. An earlier one that does not say whether
-// the fan was on could be it.
+// firstReading is the first reading taken with the fan on.
 func (s *system) firstReading() figure {
+	_, f := s.reading(func(at, best float64) bool { return at < best })
+	return f
+}
+
+// reading is one of those taken with the fan on, by their times. One that does
+// not say whether the fan was on could be it, and so could one of several that
+// does not say when it was taken.
+func (s *system) reading(better func(at, best float64) bool) (node, figure) {
 	list := s.gauge.get("readings")
-	var first node
-	var when figure
-	unsaid := nothing
+	said, times := nothing, nothing
+	var taken []node
 	for _, n := range list.items() {
 		on, b := n.get("fan_on").said()
-		if !b.known() && !first.exists() {
-			unsaid = join(unsaid, b)
+		said = join(said, b)
+		if on {
+			taken = append(taken, n)
 		}
-		if !on {
-			continue
-		}
+	}
+	if len(taken) == 0 {
+		return node{}, figure{basis: join(lacking(list.at()), said)}
+	}
+	best := taken[0]
+	when := best.get("at").quantity()
+	if len(taken) > 1 {
+		times = when.basis
+	}
+	for _, n := range taken[1:] {
 		at := n.get("at").quantity()
-		if first.exists() && !(at.known() && when.known() && at.si < when.si) {
-			continue
+		times = join(times, at.basis)
+		if better(at.si, when.si) {
+			best, when = n, at
 		}
-		first, when = n, at
 	}
-	if !first.exists() {
-		return figure{basis: join(lacking(list.at()), unsaid)}
-	}
-	f := first.get("value").quantity()
-	f.basis = join(f.basis, first.get("fan_on").read(), unsaid)
-	if when.known() {
-		f.basis = join(f.basis, when.basis)
-	}
-	return f
+	f := best.get("value").quantity()
+	f.basis = join(f.basis, best.get("fan_on").read(), times, said)
+	return best, f
 }
 
 // tapAt is the segment whose end carries the gauge's tap, or the suction point

@@ -18,7 +18,9 @@ subjects contains ["diagnostics", ["diagnostics", "communication_tests"]] if not
 
 subjects contains [t.id, ["derived", "communication", i, "seasonal_verdict"]] if some i, t in input.diagnostics.communication_tests
 
+# A neutral level that was assumed can count against a test only.
 met contains c.id if {
+	is_number(input.diagnostics.neutral_level.si)
 	some c in input.derived.communication
 	c.seasonal_verdict in limits.holds.any_of
 }
@@ -33,6 +35,11 @@ deficient contains [c.id, ["derived", "communication", i, "seasonal_verdict"], "
 undetermined contains [c.id, ["derived", "communication", i, "seasonal_verdict"], "the suction left in winter is too small to be sure of"] if {
 	some i, c in input.derived.communication
 	c.seasonal_verdict in limits.marginal.any_of
+}
+
+missing contains [c.id, ["diagnostics", "neutral_level"]] if {
+	not is_number(input.diagnostics.neutral_level.si)
+	some c in input.derived.communication
 }
 
 missing contains [c.id, ["derived", "communication", i, "stack_correction"]] if {

@@ -9,7 +9,7 @@ import rego.v2
 profile := {"diagnostics": {"holds_in_winter": {"holds": {"any_of": ["holds"]}, "marginal": {"any_of": ["marginal"]}}}}
 
 job(values) := {
-	"diagnostics": {"communication_tests": [{"id": "t", "holes": []}]},
+	"diagnostics": {"neutral_level": {"si": 3}, "communication_tests": [{"id": "t", "holes": []}]},
 	"derived": {"communication": [object.union({"id": "t", "at": ""}, values)]},
 }
 
@@ -23,6 +23,11 @@ test_unrecorded_without_a_list if {
 
 test_met if verdict(job({"seasonal_verdict": "holds"})) == "met"
 
+test_a_neutral_level_that_was_assumed_counts_against_it_only if {
+	verdict(json.remove(job({"seasonal_verdict": "holds"}), ["diagnostics/neutral_level"])) == "unrecorded"
+	verdict(json.remove(job({"seasonal_verdict": "reverses"}), ["diagnostics/neutral_level"])) == "deficient"
+}
+
 test_deficient if verdict(job({"seasonal_verdict": "reverses"})) == "deficient"
 
 test_undetermined if verdict(job({"seasonal_verdict": "marginal"})) == "undetermined"
@@ -30,6 +35,7 @@ test_undetermined if verdict(job({"seasonal_verdict": "marginal"})) == "undeterm
 test_says_that_weather_and_holes_are_missing if {
 	got := rule.missing with data.profile as profile with input as {"diagnostics": {"communication_tests": [{"id": "t"}]}, "derived": {"communication": [{"id": "t", "at": ""}]}}
 	got == {
+		["t", ["diagnostics", "neutral_level"]],
 		["t", ["derived", "communication", 0, "stack_correction"]],
 		["t", ["diagnostics", "communication_tests", 0, "holes"]],
 	}
@@ -37,7 +43,7 @@ test_says_that_weather_and_holes_are_missing if {
 
 test_says_that_a_pressure_is_missing if {
 	got := rule.missing with data.profile as profile with input as {
-		"diagnostics": {"communication_tests": [{"id": "t", "holes": [{"id": "h"}]}]},
+		"diagnostics": {"neutral_level": {"si": 3}, "communication_tests": [{"id": "t", "holes": [{"id": "h"}]}]},
 		"derived": {"communication": [{"id": "t", "at": "", "stack_correction": {"si": 3}}]},
 	}
 	got == {["t", ["diagnostics", "communication_tests", 0, "holes", 0, "pressure"]]}

@@ -49,7 +49,9 @@ with_exhausts contains h.id if {
 	some h in t.holes
 }
 
+# A neutral level that was assumed can count against a hole only.
 strong contains h.id if {
+	is_number(input.diagnostics.neutral_level.si)
 	some h in input.derived.holes
 	h.design_pressure.si <= limits.most.si
 }
@@ -90,6 +92,11 @@ missing contains [h.id, ["diagnostics", "communication_tests", i, "exhausts_runn
 	some i, t in input.diagnostics.communication_tests
 	not is_boolean(t.exhausts_running)
 	some h in t.holes
+}
+
+missing contains [h.id, ["diagnostics", "neutral_level"]] if {
+	not is_number(input.diagnostics.neutral_level.si)
+	some h in input.derived.holes
 }
 
 missing contains [h.id, ["derived", "holes", i, "design_pressure"]] if {

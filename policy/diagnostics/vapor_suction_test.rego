@@ -11,7 +11,7 @@ profile := {"diagnostics": {"vapor_suction": {"most": {"si": -0.747267}, "contam
 job(test, hole, values) := {
 	"job": {"contaminant": "chemical-vapor"},
 	"house": {"winter_design_temperature": {"si": 258.15}},
-	"diagnostics": {"communication_tests": [object.union({"id": "t", "exhausts_running": true, "holes": [object.union({"id": "h"}, hole)]}, test)]},
+	"diagnostics": {"neutral_level": {"si": 3}, "communication_tests": [object.union({"id": "t", "exhausts_running": true, "holes": [object.union({"id": "h"}, hole)]}, test)]},
 	"derived": {"holes": [object.union({"id": "h", "at": ""}, values)]},
 }
 
@@ -22,6 +22,12 @@ in_winter(pressure) := {"design_pressure": {"si": pressure}}
 test_met_at_exactly_the_limit if verdict(job({}, {}, in_winter(-0.747267))) == "met"
 
 test_deficient_when_weaker if verdict(job({}, {}, in_winter(-0.7))) == "deficient"
+
+test_a_neutral_level_that_was_assumed_counts_against_it_only if {
+	without := json.remove(job({}, {}, in_winter(-2)), ["diagnostics/neutral_level"])
+	verdict(without) == "unrecorded"
+	verdict(object.union(without, {"derived": {"holes": [{"id": "h", "at": "", "design_pressure": {"si": 1}}]}})) == "deficient"
+}
 
 test_met_by_smoke_in_the_cold if {
 	verdict(job({"outdoor_temperature": {"si": 258.15}}, {"smoke": "down"}, in_winter(-0.5))) == "met"
@@ -58,6 +64,7 @@ test_says_what_is_missing if {
 	got == {
 		["h", ["job", "contaminant"]],
 		["h", ["diagnostics", "communication_tests", 0, "exhausts_running"]],
+		["h", ["diagnostics", "neutral_level"]],
 		["h", ["derived", "holes", 0, "design_pressure"]],
 	}
 }

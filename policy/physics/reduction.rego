@@ -11,6 +11,7 @@
 #     below: {dimension: percent, sense: less-than}
 package policy.physics.reduction
 
+import data.policy.radon_tests
 import rego.v2
 
 limits := data.profile.physics.reduction
@@ -18,6 +19,7 @@ limits := data.profile.physics.reduction
 subjects contains ["measurements", ["measurements", "tests"]]
 
 met contains id if {
+	count(radon_tests.unsaid_detection) == 0
 	some [id, _] in subjects
 	input.derived.radon.reduction.si >= limits.least.si
 	input.derived.radon.reduction.si < limits.below.si
@@ -37,4 +39,9 @@ undetermined contains [id, ["derived", "radon", "reduction"], "there are no resu
 	some [id, _] in subjects
 	is_array(input.measurements.tests)
 	not is_number(input.derived.radon.reduction.si)
+}
+
+missing contains [id, path] if {
+	some [id, _] in subjects
+	some path in radon_tests.unsaid_detection
 }

@@ -22,3 +22,10 @@ test_deficient_when_nothing_is_left if verdict(record({"si": 100})) == "deficien
 test_undetermined_without_both if verdict(record({})) == "undetermined"
 
 test_unrecorded if verdict({}) == "unrecorded"
+
+test_unrecorded_where_the_result_before_may_be_a_bound if {
+	job := {"measurements": {"tests": [{"id": "b", "phase": "before"}]}, "derived": {"radon": {"reduction": {"si": 90}}}}
+	verdict(job) == "unrecorded"
+	got := rule.missing with input as job
+	got == {["measurements", ["measurements", "tests", 0, "below_detection"]]}
+}

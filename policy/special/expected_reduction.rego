@@ -11,6 +11,7 @@
 #     ventilation: {dimension: percent, sense: at-least}
 package policy.special.expected_reduction
 
+import data.policy.radon_tests
 import data.policy.systems
 import rego.v2
 
@@ -48,6 +49,7 @@ expected contains ["ventilation", limits.ventilation.si] if {
 }
 
 met contains "measurements" if {
+	count(radon_tests.unsaid_detection) == 0
 	some [_, least] in expected
 	input.derived.radon.reduction.si >= least
 }
@@ -55,6 +57,11 @@ met contains "measurements" if {
 deficient contains ["measurements", ["derived", "radon", "reduction"], method] if {
 	some [method, least] in expected
 	input.derived.radon.reduction.si < least
+}
+
+missing contains [id, path] if {
+	some [id, _] in subjects
+	some path in radon_tests.unsaid_detection
 }
 
 missing contains ["measurements", ["systems"]] if not is_array(input.systems)

@@ -48,3 +48,11 @@ test_says_that_systems_are_missing if {
 	got := rule.missing with input as {"derived": {"radon": {"reduction": {"si": 90}}}}
 	got == {["measurements", ["systems"]]}
 }
+
+test_unrecorded_where_the_result_before_may_be_a_bound if {
+	tests := {"measurements": {"tests": [{"id": "b", "phase": "before"}]}}
+	verdict(object.union(fell(90, [fan]), tests)) == "unrecorded"
+	verdict(object.union(fell(90, [fan]), {"measurements": {"tests": [{"id": "b", "phase": "before", "below_detection": false}]}})) == "met"
+	got := rule.missing with input as object.union(fell(90, [fan]), tests)
+	got == {["measurements", ["measurements", "tests", 0, "below_detection"]]}
+}
