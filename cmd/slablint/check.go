@@ -117,6 +117,11 @@ func (f *checkFlags) add(cmd *cobra.Command) {
 	cmd.Flags().StringVar(&f.stage, "stage", "", "judge as if the job stood at this stage: planned, roughed-in, running or closeout")
 	cmd.Flags().StringVar(&f.holdAt, "hold-at", "required", "lightest grade that holds a job: hazard, required or recommended")
 	cmd.Flags().StringVar(&f.asOf, "as-of", "", "day on which variances must be valid, as 2026-03-17 (default today)")
+	f.addFormats(cmd)
+}
+
+// addFormats adds the flags that say how a report is written.
+func (f *checkFlags) addFormats(cmd *cobra.Command) {
 	cmd.Flags().StringArrayVar(&f.formats, "format", nil, "output format, default text (repeat together with --output): "+formatNames())
 	cmd.Flags().StringArrayVar(&f.outputs, "output", nil, "file for the format at the same place, default standard output")
 	cmd.Flags().BoolVar(&f.all, "all", false, "show met and not applicable too")

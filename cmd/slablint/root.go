@@ -70,7 +70,7 @@ func newRoot(w world) *cobra.Command {
 	root.SetIn(w.in)
 	root.SetOut(w.out)
 	root.SetErr(w.errs)
-	root.AddCommand(newCheck(w), newRules(w), newExplain(w), newDerive(w), newBundle(), newTry(w), newGate(w), newNew(w), newWorksheet(w), newSummary(w), newImport(w))
+	root.AddCommand(newCheck(w), newPrint(w), newRules(w), newExplain(w), newDerive(w), newBundle(), newTry(w), newGate(w), newNew(w), newWorksheet(w), newSummary(w), newImport(w))
 	return root
 }
 

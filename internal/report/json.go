@@ -143,10 +143,10 @@ func Read(r io.Reader) (finding.Report, error) {
 		Format *int `json:"report"`
 	}
 	if err := json.Unmarshal(data, &head); err != nil {
-		return finding.Report{}, fmt.Errorf("read report: %w", err)
+		return finding.Report{}, fmt.Errorf("this is not a saved report: %w", err)
 	}
 	if head.Format == nil {
-		return finding.Report{}, errors.New(`read report: no "report" with a version: this is not a saved report`)
+		return finding.Report{}, errors.New(`this is not a saved report: it has no "report" with a version`)
 	}
 	if *head.Format != finding.Format {
 		return finding.Report{}, fmt.Errorf("read report: version %d: this program reads version %d", *head.Format, finding.Format)
