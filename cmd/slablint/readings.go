@@ -22,7 +22,7 @@ var measured = []struct{ group, below, value, title, notes string }{
 	{"Air and suction", "systems/*/suction_points/*", "flow", "Flow", ""},
 	{"Suction below the slab", "diagnostics/communication_tests/*", "applied_suction", "Suction applied", "on outdoor_temperature"},
 	{"Suction below the slab", "diagnostics/communication_tests/*", "applied_flow", "Flow drawn", "on"},
-	{"Suction below the slab", "diagnostics/communication_tests/*/holes/*", "pressure", "Below the slab less in the room", "distance smoke"},
+	{"Suction below the slab", "diagnostics/communication_tests/*/holes/*", "pressure", "Below the slab against the room", "distance smoke"},
 	{"Combustion", "diagnostics/backdraft_tests/*", "pressure", "Room against outdoors", "appliance baseline spillage at"},
 	{"Combustion", "diagnostics/backdraft_tests/*", "draft", "Draft in the flue", "appliance outdoor_temperature"},
 	{"Outlet", "systems/*/discharge", "height_above_grade", "Height above the ground", ""},

@@ -128,7 +128,7 @@ func lay(openings []seen, levels []level, height float64, grounded bool, terms T
 	}
 	if terms.Clearance > 0 {
 		left, right = math.Min(left, -terms.Clearance-0.4), math.Max(right, terms.Clearance+0.4)
-		high = math.Max(high, terms.Clearance*0.4)
+		high = math.Max(high, terms.Clearance+0.2)
 	}
 	if grounded {
 		low = -height

@@ -205,6 +205,22 @@ func (h htmlJob) Listed(groups []htmlGroup) int {
 	return n
 }
 
+// Light is how many open items do not hold the job, when some do.
+func (h htmlJob) Light() int {
+	n := 0
+	for _, g := range h.Open {
+		for _, item := range g.Items {
+			if !item.Holds {
+				n += len(item.All)
+			}
+		}
+	}
+	if n == h.Listed(h.Open) {
+		return 0
+	}
+	return n
+}
+
 // Subjects is how many findings items stand for.
 func (h htmlJob) Subjects(items []htmlItem) int { return h.Listed([]htmlGroup{{Items: items}}) }
 
@@ -282,6 +298,18 @@ func (i htmlItem) Standing() string {
 // the page shows that.
 func (i htmlItem) Adds(f finding.Finding) bool {
 	return f.Reason != "" && (f.Measured != "" && f.Limit != "" || !says(f.Message, f.Reason))
+}
+
+// Reasoned says what the reason of a finding is the reason for.
+func (i htmlItem) Reasoned() string {
+	switch i.Verdict {
+	case finding.Variance:
+		return "Allowed"
+	case finding.Undetermined:
+		return "Undecided because"
+	default:
+		return "Besides"
+	}
 }
 
 // Origin says how the source is known, where the source itself does not.
