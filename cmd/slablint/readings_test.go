@@ -55,7 +55,7 @@ measurements:
 		"Gauge: hand-over Reading: 0.8 inH2O () /systems/0/gauge/readings/1/value",
 		"Air and suction: sp-1 Suction in the pit: 0.8 inH2O () /systems/0/suction_points/0/suction",
 		"Suction below the slab: cp-1 Suction applied: 8 inH2O (2026-03-02) /diagnostics/communication_tests/0/applied_suction",
-		"Suction below the slab: hole-1 Below the slab less in the room: -0.04 inH2O (22 ft away, smoke down) /diagnostics/communication_tests/0/holes/0/pressure",
+		"Suction below the slab: hole-1 Below the slab against the room: -0.04 inH2O (22 ft away, smoke down) /diagnostics/communication_tests/0/holes/0/pressure",
 		"Combustion: bd-1 Room against outdoors: -1.6 Pa (heater, before: -0.4 Pa, spillage: none) /diagnostics/backdraft_tests/0/pressure",
 	}
 	if strings.Join(got, "\n") != strings.Join(want, "\n") {

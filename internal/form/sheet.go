@@ -65,8 +65,12 @@ func rows(fields []Field, given map[string]string) []row {
 		case f.Name == "id" || given[f.Path] != "":
 			continue
 		case len(f.Fields) > 0:
+			inside := rows(f.Fields, given)
+			if len(inside) == 0 {
+				continue
+			}
 			nested = append(nested, row{Heading: f.Title, Repeats: f.Kind == "array"})
-			nested = append(nested, rows(f.Fields, given)...)
+			nested = append(nested, inside...)
 		case f.Kind == "yes-or-no":
 			plain = append(plain, row{Label: f.Title, Boxes: []string{"yes", "no"}})
 		case len(f.Choices) > 0:
@@ -96,6 +100,34 @@ func unit(f Field) string {
 		return "cfm"
 	case "radon":
 		return "pCi/L"
+	case "current":
+		return "A"
+	case "voltage":
+		return "V"
+	case "power":
+		return "W"
+	case "area":
+		return "ft2"
+	case "volume":
+		return "gal"
+	case "temperature":
+		return "°F"
+	case "duration":
+		return "h"
+	case "slope":
+		return "in/ft or mm/m"
+	case "angle":
+		return "deg"
+	case "exposure":
+		return "WLM"
+	case "velocity":
+		return "fpm"
+	case "ratio", "percent":
+		return "%"
+	case "number":
+		return ""
+	case "thermal-resistance":
+		return "R"
 	}
 	return f.Dimension
 }

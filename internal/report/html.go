@@ -32,8 +32,13 @@ var pageTemplate = template.Must(template.New("page").Parse(pageText))
 func HTML(w io.Writer, r finding.Report, _ Options) error {
 	page := htmlPage{Report: r, Title: "Job records", Script: scriptTag(len(r.Jobs) > 1), Policy: contentPolicy(len(r.Jobs) > 1)}
 	styles := &styleOnce{seen: map[string]bool{}}
+	ids := map[string]int{}
+	for _, job := range r.Jobs {
+		ids[job.ID]++
+	}
 	for i, job := range r.Jobs {
 		h := htmlJobOf(i, job, len(r.Jobs) > 1, styles)
+		h.Twin = ids[job.ID] > 1
 		page.Jobs = append(page.Jobs, h)
 		if h.Held() {
 			page.Held++
@@ -178,6 +183,22 @@ type htmlPage struct {
 
 // Many tells whether the page has an index.
 func (p htmlPage) Many() bool { return len(p.Jobs) > 1 }
+
+// AllReady tells whether nothing is left to settle: every input was judged and
+// every job is ready.
+func (p htmlPage) AllReady() bool { return p.Held == 0 && len(p.Errors) == 0 }
+
+// NotJudged is how many inputs have errors: each line of a stream is one.
+func (p htmlPage) NotJudged() int {
+	inputs := map[string]bool{}
+	for _, e := range p.Errors {
+		if strings.HasSuffix(e.File, ".ndjson") {
+			e.File = fmt.Sprintf("%s:%d", e.File, e.Line)
+		}
+		inputs[e.File] = true
+	}
+	return len(inputs)
+}
 
 // frequency is how many jobs a requirement holds.
 type frequency struct {

@@ -17,6 +17,7 @@ type htmlJob struct {
 	finding.Job
 	Anchor     string
 	Many       bool // whether other jobs share the page, so that headings stand one deeper
+	Twin       bool // whether another job of the page has the same id
 	Open       []htmlGroup
 	Unrecorded []htmlGroup
 	Covered    []htmlItem

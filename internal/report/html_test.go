@@ -317,3 +317,34 @@ func BenchmarkHTML(b *testing.B) {
 		b.Errorf("%v each, want less than 30 ms", each)
 	}
 }
+
+// One input with five errors is one input, and while it is not judged the page
+// does not look as if all were well.
+func TestPageOfInputsThatCouldNotBeJudged(t *testing.T) {
+	r := reportOf(readyJob(), readyJob())
+	if page := render(t, HTML, r, Options{}); !strings.Contains(page, `<p class="outcome ready"><span aria-hidden="true">✓</span> 2 ready, 0 on hold</p>`) {
+		t.Error("two ready jobs are not called ready")
+	}
+	for i := range 5 {
+		r.Errors = append(r.Errors, finding.Error{File: "bad.yaml", Line: i + 1, Column: 1, Message: "broken"})
+	}
+	r.Errors = append(r.Errors, finding.Error{File: "many.ndjson", Line: 3, Message: "broken"}, finding.Error{File: "many.ndjson", Line: 9, Message: "broken"})
+	page := render(t, HTML, r, Options{})
+	if !strings.Contains(page, `<p class="outcome hold"><span aria-hidden="true">■</span> 2 ready, 0 on hold, 3 not judged</p>`) {
+		t.Errorf("the page opens with %s", regexp.MustCompile(`<p class="outcome.*`).FindString(page))
+	}
+	if strings.Count(page, "<code>"+readyJob().File+"</code></th>") != 2 {
+		t.Error("two records of the same job are not told apart in the index")
+	}
+}
+
+// The reason of a finding is called what it is.
+func TestReasonsAreNamed(t *testing.T) {
+	for verdict, want := range map[finding.Verdict]string{
+		finding.Variance: "Allowed", finding.Undetermined: "Undecided because", finding.Deficient: "Besides",
+	} {
+		if got := (htmlItem{Finding: finding.Finding{Verdict: verdict}}).Reasoned(); got != want {
+			t.Errorf("%s: %q, want %q", verdict, got, want)
+		}
+	}
+}

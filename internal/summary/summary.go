@@ -22,18 +22,22 @@ type Facts struct {
 	Profiles  []string
 	Month     string   // of completion, such as 2026-03; "" when not recorded
 	Crew      []string // credentials, or ids where none is recorded
-	Open      []string // requirements that hold the job, each once
+	Open      []Held   // requirements that hold the job, each once
 	Reduction float64  // percent
 	Reduced   bool     // whether a reduction could be computed
 	RetestDue time.Time
 }
 
+// Held is a requirement that holds a job.
+type Held struct{ Requirement, Title string }
+
 // FactsOf reads what is counted from a judged job and its derived record.
 func FactsOf(job finding.Job, input map[string]any) Facts {
 	f := Facts{Job: job.ID, File: job.File, Ready: job.Outcome == finding.Ready, Profiles: job.Profiles}
 	for _, finding := range job.Findings {
-		if finding.Holds && !slices.Contains(f.Open, finding.Requirement) {
-			f.Open = append(f.Open, finding.Requirement)
+		held := Held{finding.Requirement, finding.Title}
+		if finding.Holds && !slices.Contains(f.Open, held) {
+			f.Open = append(f.Open, held)
 		}
 	}
 	if completed, ok := number(input, "/job/dates/completed/si"); ok {
@@ -86,6 +90,7 @@ type Summary struct {
 // Count is a requirement and how many jobs it holds.
 type Count struct {
 	Requirement string `json:"requirement"`
+	Title       string `json:"title"`
 	Jobs        int    `json:"jobs"`
 }
 
@@ -121,14 +126,14 @@ var bands = []struct {
 type Counter struct {
 	asOf    time.Time
 	summary Summary
-	open    map[string]int
+	open    map[Held]int
 	splits  [3]map[string]*Split
 	reduced []int
 }
 
 // NewCounter starts a count; retests due by asOf are listed.
 func NewCounter(asOf time.Time) *Counter {
-	c := &Counter{asOf: asOf, open: map[string]int{}, reduced: make([]int, len(bands)+1)}
+	c := &Counter{asOf: asOf, open: map[Held]int{}, reduced: make([]int, len(bands)+1)}
 	for i := range c.splits {
 		c.splits[i] = map[string]*Split{}
 	}
@@ -143,8 +148,8 @@ func (c *Counter) Add(f Facts) {
 	} else {
 		c.summary.Hold++
 	}
-	for _, name := range f.Open {
-		c.open[name]++
+	for _, held := range f.Open {
+		c.open[held]++
 	}
 	month := f.Month
 	if month == "" {
@@ -191,11 +196,11 @@ func (c *Counter) Fail(errs []finding.Error) {
 func (c *Counter) Summary() Summary {
 	s := c.summary
 	s.AsOf = c.asOf.Format(time.DateOnly)
-	for name, jobs := range c.open {
-		s.Requirements = append(s.Requirements, Count{name, jobs})
+	for held, jobs := range c.open {
+		s.Requirements = append(s.Requirements, Count{held.Requirement, held.Title, jobs})
 	}
 	slices.SortFunc(s.Requirements, func(a, b Count) int {
-		return cmp.Or(-cmp.Compare(a.Jobs, b.Jobs), cmp.Compare(a.Requirement, b.Requirement))
+		return cmp.Or(-cmp.Compare(a.Jobs, b.Jobs), cmp.Compare(a.Requirement, b.Requirement), cmp.Compare(a.Title, b.Title))
 	})
 	s.Profiles, s.Months, s.Crew = sorted(c.splits[0]), sorted(c.splits[1]), sorted(c.splits[2])
 	for i, b := range bands {

@@ -16,7 +16,7 @@ import (
 //go:embed summary.tmpl
 var pageText string
 
-var page = template.Must(template.New("summary").Funcs(template.FuncMap{"share": share}).Parse(pageText))
+var page = template.Must(template.New("summary").Funcs(template.FuncMap{"share": share, "bar": barOf, "after": func() int { return mostShown + 1 }}).Parse(pageText))
 
 // formats lists how a summary can be written, the default first.
 func formats() []string { return []string{"text", "json", "csv", "html"} }
@@ -61,12 +61,25 @@ func harmless(s string) string {
 	return s
 }
 
-// share is the length of a bar, percent of the longest.
+// fullBar is the length of the longest bar, percent of the line; its number
+// stands behind it.
+const fullBar = 80
+
+// Most requirements that a page shows unfolded.
+const mostShown = 15
+
+// Often are the requirements that hold most jobs.
+func (s Summary) Often() []Count { return s.Requirements[:min(len(s.Requirements), mostShown)] }
+
+// Seldom are the rest.
+func (s Summary) Seldom() []Count { return s.Requirements[len(s.Often()):] }
+
+// share is the length of a bar, percent of the line.
 func share(n, most int) int {
 	if most == 0 {
 		return 0
 	}
-	return max(1, 100*n/most)
+	return max(1, fullBar*n/most)
 }
 
 // Longest is the largest number of jobs among the requirements.
@@ -76,6 +89,14 @@ func (s Summary) Longest() int {
 	}
 	return s.Requirements[0].Jobs
 }
+
+// bar is a count with the length of its bar.
+type bar struct {
+	Count
+	Share int // percent of the line
+}
+
+func barOf(c Count, most int) bar { return bar{c, share(c.Jobs, most)} }
 
 // MostReduced is the largest number of jobs in a band of reduction.
 func (s Summary) MostReduced() int {
