@@ -93,7 +93,7 @@ func TestInterruptedRunWritesWhatIsFinished(t *testing.T) {
 	for _, signal := range []os.Signal{os.Interrupt, syscall.SIGTERM} {
 		t.Run(signal.String(), func(t *testing.T) {
 			p := begin(t, "--profile", "one.yaml", "--format", "json", "--output", "r.json", "--format", "html", "--output", "r.html")
-			r := interrupt(t, p, signal, 1_000)
+			r := interrupt(t, p, signal, 500)
 			got, err := report.Read(strings.NewReader(r("r.json")))
 			if err != nil {
 				t.Fatal(err)
@@ -110,7 +110,7 @@ func TestInterruptedRunWritesWhatIsFinished(t *testing.T) {
 		})
 		t.Run(signal.String()+" of lines", func(t *testing.T) {
 			p := begin(t, "--profile", "one.yaml", "--format", "jsonl", "--output", "r.jsonl")
-			r := interrupt(t, p, signal, 1_000)
+			r := interrupt(t, p, signal, 500)
 			all := strings.Split(strings.TrimSuffix(r("r.jsonl"), "\n"), "\n")
 			var last struct {
 				Errors []finding.Error `json:"errors"`
@@ -167,11 +167,11 @@ func TestFullDiskKeepsTheOldReport(t *testing.T) {
 		if err := os.WriteFile(filepath.Join(p.folder, report), []byte(old), 0o600); err != nil {
 			t.Fatal(err)
 		}
-		if err := os.WriteFile(filepath.Join(p.folder, "in.ndjson"), []byte(small(1)+small(2)), 0o600); err != nil {
+		if err := os.WriteFile(filepath.Join(p.folder, "in.ndjson"), []byte(strings.Repeat(small(1), 100)), 0o600); err != nil {
 			t.Fatal(err)
 		}
 		// 16 blocks of 512 or 1024 bytes, as the shell counts them.
-		p.Cmd = exec.CommandContext(t.Context(), "sh", "-c", "ulimit -f 16; exec slablint check --format "+format+" --output "+report+" in.ndjson")
+		p.Cmd = exec.CommandContext(t.Context(), "sh", "-c", "ulimit -f 16; exec slablint check --profile one.yaml --format "+format+" --output "+report+" in.ndjson")
 		p.Dir, p.Stderr = p.folder, &p.said
 		err := p.Run()
 		if got := p.ProcessState.ExitCode(); got != outcome.StatusError {

@@ -74,7 +74,7 @@ func memoryLimit() int {
 // The memory for a long stream stays within one and a half times that for a
 // short one: nothing of a record is kept when its line is written.
 func TestMemoryDoesNotGrowWithTheStream(t *testing.T) {
-	first, last := size(1_000, 100), size(10_000, 600)
+	first, last := size(1_000, 100), size(10_000, 400)
 	line := mixed(t)
 	p := begin(t, "--profile", "us-epa-1994", "--format", "jsonl")
 	p.Env = append(os.Environ(), "GOMAXPROCS=2") // each processor has a machine of its own to run the rulebook

@@ -165,7 +165,7 @@ func (p *program) whole(t *testing.T, name string, records int) bool {
 // report is the same byte for byte.
 func TestOrderDoesNotDependOnWorkers(t *testing.T) {
 	var in strings.Builder
-	for i := range 300 {
+	for i := range 100 {
 		switch {
 		case i%17 == 0:
 			in.WriteString("broken\n")
@@ -177,7 +177,7 @@ func TestOrderDoesNotDependOnWorkers(t *testing.T) {
 	}
 	for _, format := range []string{"json", "jsonl", "csv", "html"} {
 		var first []byte
-		for _, workers := range []string{"1", "2", "16"} {
+		for _, workers := range []string{"1", "16"} {
 			p := begin(t, "--profile", "one.yaml", "--format", format)
 			p.Stdin, p.Env = strings.NewReader(in.String()), append(os.Environ(), "GOMAXPROCS="+workers)
 			out, err := p.Output()
