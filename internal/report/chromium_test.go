@@ -78,8 +78,14 @@ const patience = time.Minute
 // view loads a report's page the way a reader would see it.
 func view(t *testing.T, browser context.Context, r finding.Report, settings ...setting) *tab {
 	t.Helper()
+	return viewPage(t, browser, render(t, HTML, r, Options{}), settings...)
+}
+
+// viewPage loads any page.
+func viewPage(t *testing.T, browser context.Context, page string, settings ...setting) *tab {
+	t.Helper()
 	file := filepath.Join(t.TempDir(), "page.html")
-	if err := os.WriteFile(file, []byte(render(t, HTML, r, Options{})), 0o644); err != nil {
+	if err := os.WriteFile(file, []byte(page), 0o644); err != nil {
 		t.Fatal(err)
 	}
 	address := (&url.URL{Scheme: "file", Path: filepath.ToSlash(file)}).String()

@@ -1,0 +1,60 @@
+package report
+
+import (
+	"bytes"
+	"testing"
+	"time"
+
+	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/form"
+	archive "github.com/slablint/slablint/internal/summary"
+	"github.com/slablint/slablint/schema"
+)
+
+// The summary of an archive and the job sheet are pages too, and the same is
+// asked of them in the browser as of reports.
+func TestOtherPagesInTheBrowser(t *testing.T) {
+	ctx := browser(t)
+	if ctx == nil {
+		return
+	}
+	day := time.Date(2026, 6, 1, 0, 0, 0, 0, time.UTC)
+	counter := archive.NewCounter(day)
+	for i, name := range []string{"J-1", "J-2 عربي", "Schwerlastschwingungsdämpferaufhängung"} {
+		counter.Add(archive.Facts{
+			Job: name, File: "jobs/" + name + ".yaml", Ready: i == 0, Profiles: []string{"us-epa-1994"}, Month: "2026-03", Crew: []string{name},
+			Open:      []archive.Held{{Requirement: "exhaust.clearance_to_openings", Title: "The outlet keeps its distance from openings of this house"}},
+			Reduction: 80 + float64(i), Reduced: true, RetestDue: day,
+		})
+	}
+	counter.Fail([]finding.Error{{File: "bad.yaml", Line: 1, Column: 1, Message: "broken"}})
+	var sum, sheet bytes.Buffer
+	if err := archive.Write(&sum, counter.Summary(), "html"); err != nil {
+		t.Fatal(err)
+	}
+	fields, err := form.Fields(schema.Job())
+	if err != nil {
+		t.Fatal(err)
+	}
+	start := form.Start{Job: "J-0130", Stage: "closeout", Foundation: "crawlspace", System: "sub-membrane", Profiles: []string{"us-epa-1994"}}
+	if err := form.WriteSheet(&sheet, fields, start, finding.Notice, []string{"Wiring is work for licensed people."}); err != nil {
+		t.Fatal(err)
+	}
+	for name, page := range map[string]string{"summary": sum.String(), "sheet": sheet.String()} {
+		for _, s := range screens() {
+			t.Run(name+" "+s.name, func(t *testing.T) {
+				b := viewPage(t, ctx, page, s.settings()...)
+				for _, check := range []string{structure, faint, sticksOut} {
+					for _, wrong := range ask[[]string](t, b, check) {
+						t.Error(wrong)
+					}
+				}
+				b.mu.Lock()
+				defer b.mu.Unlock()
+				for _, noise := range b.noises {
+					t.Error(noise)
+				}
+			})
+		}
+	}
+}
