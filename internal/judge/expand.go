@@ -1,6 +1,7 @@
 package judge
 
 import (
+	"cmp"
 	"encoding/json"
 	"fmt"
 	"math"
@@ -14,6 +15,39 @@ import (
 	"github.com/slablint/slablint/internal/rulebook"
 )
 
+// asked is one requirement as the stack asks for it, with what is the same in
+// all its verdicts.
+type asked struct {
+	blank   finding.Finding
+	profile string
+	limits  map[string]limit
+	only    string // the only one that is held against a recorded value
+	unknown string // the names of those that are not established
+}
+
+// limit is one limit of a requirement.
+type limit struct {
+	text      string // as its source writes it
+	dimension quantity.Dimension
+	si        json.Number // "" for choices and unknown ones
+}
+
+func newAsked(s *rulebook.Selection, name string) asked {
+	r := s.Requirement(name)
+	row, _ := s.Row(name)
+	q := asked{profile: row.Profile, limits: map[string]limit{}, blank: finding.Finding{
+		Requirement: name, Grade: s.Grade(name), Stage: s.Stage(name),
+		Title: r.Title, Why: r.Why, Remedy: r.Remedy, Source: row.Source, Profile: row.Profile,
+	}}
+	for name, value := range row.Limits {
+		l := r.Limits[name]
+		q.limits[name] = limit{limitText(l, value), quantity.Dimension(l.Dimension), json.Number(value.SI)}
+	}
+	q.only = onlyLimit(r)
+	q.unknown = strings.Join(unknownLimits(row), ", ")
+	return q
+}
+
 // expander turns the outcome sets of all requirements into findings.
 type expander struct {
 	judge    *Judge
@@ -21,6 +55,9 @@ type expander struct {
 	input    map[string]any
 	scope    map[string]string // profile → why it does not speak of this job
 	findings []finding.Finding
+
+	slots map[string]int // subject → its place in about
+	about []about
 }
 
 // outcome is one tuple of an outcome set.
@@ -30,17 +67,22 @@ type outcome struct {
 	extra   string // limit name or reason
 }
 
+// about is all that a requirement says of one subject.
+type about struct {
+	outcome      // of the set of subjects
+	exempt       *outcome
+	met          bool
+	undetermined *outcome
+	deficient    []outcome
+	missing      []outcome
+}
+
 // scopeOf reads which profiles do not speak of a job: profile → why not.
-func scopeOf(outside any) map[string]string {
+func scopeOf(outside [][2]string) map[string]string {
 	scope := map[string]string{}
-	list, _ := outside.([]any)
-	for _, item := range list {
-		if pair, ok := item.([]any); ok && len(pair) == 2 {
-			profile, _ := pair[0].(string)
-			reason, _ := pair[1].(string)
-			if scope[profile] == "" || reason < scope[profile] {
-				scope[profile] = reason
-			}
+	for _, p := range outside {
+		if profile, reason := p[0], p[1]; scope[profile] == "" || reason < scope[profile] {
+			scope[profile] = reason
 		}
 	}
 	return scope
@@ -48,65 +90,78 @@ func scopeOf(outside any) map[string]string {
 
 // requirement expands the outcome sets of one requirement. Every subject gets
 // exactly one verdict; one of which the rule says nothing is unrecorded.
-func (e *expander) requirement(name string, value any, failure error) {
-	sets, ok := value.([]any)
-	order := rulebook.OutcomeSets()
-	if failure != nil || !ok || len(sets) != len(order) {
-		e.broken(name, failure)
+func (e *expander) requirement(q *asked, r *result) {
+	if r.failure == nil {
+		r.failure = e.gather(&r.sets)
+	}
+	if r.failure != nil {
+		e.broken(q, r.failure)
 		return
 	}
-	bySet := map[string][]outcome{}
-	for i, set := range order {
-		outcomes, err := tuples(sets[i])
-		if err != nil {
-			e.broken(name, fmt.Errorf("set %q: %w", set, err))
-			return
-		}
-		bySet[set] = outcomes
-	}
-	row, _ := e.judge.selection.Row(name)
-	subjects := firstOfEach(bySet["subjects"])
-	if len(subjects) == 0 {
-		reason := e.scope[row.Profile]
-		if reason == "" {
-			reason = "nothing of this kind is recorded as present"
-		}
-		e.add(name, outcome{subject: "job"}, finding.NotApplicable, reason)
+	reason, out := e.scope[q.profile]
+	if len(e.about) == 0 {
+		e.add(q, outcome{subject: "job"}, finding.NotApplicable, cmp.Or(reason, "nothing of this kind is recorded as present"))
 		return
 	}
-	known := index(subjects)
-	for _, set := range []string{"exempt", "met", "deficient", "undetermined", "missing"} {
-		for _, o := range bySet[set] {
-			if _, ok := known[o.subject]; !ok {
-				e.broken(name, fmt.Errorf("set %q names %q, which is no subject", set, o.subject))
-				return
+	for i := range e.about {
+		switch s := &e.about[i]; {
+		case out:
+			e.add(q, s.outcome, finding.NotApplicable, reason)
+		case s.exempt != nil:
+			e.add(q, s.outcome, finding.NotApplicable, s.exempt.extra)
+		case len(s.deficient) > 0 && s.met:
+			e.broken(q, fmt.Errorf("%s is both met and deficient", s.subject))
+		case len(s.deficient) > 0:
+			e.deficient(q, s.deficient)
+		case s.met:
+			e.add(q, s.outcome, finding.Met, "")
+		case s.undetermined != nil:
+			e.add(q, *s.undetermined, finding.Undetermined, s.undetermined.extra)
+		case q.unknown != "":
+			e.add(q, s.outcome, finding.Undetermined, "the profile has no established limit for "+q.unknown)
+		default:
+			e.unrecorded(q, s.outcome, s.missing)
+		}
+	}
+}
+
+// gather sorts the outcomes of all sets by subject; of several in one set the
+// first counts, but for what is deficient and missing.
+func (e *expander) gather(all *[sets][]outcome) error {
+	clear(e.slots)
+	e.about = e.about[:0]
+	for _, o := range all[subjects] {
+		if _, taken := e.slots[o.subject]; !taken {
+			e.slots[o.subject] = len(e.about)
+			e.about = append(e.about, about{outcome: o})
+		}
+	}
+	if len(e.about) == 0 {
+		return nil
+	}
+	for set := subjects + 1; set < sets; set++ {
+		for i := range all[set] {
+			o := &all[set][i]
+			slot, ok := e.slots[o.subject]
+			if !ok {
+				return fmt.Errorf("set %q names %q, which is no subject", rulebook.OutcomeSets()[set], o.subject)
+			}
+			s := &e.about[slot]
+			switch set {
+			case exempt:
+				s.exempt = cmp.Or(s.exempt, o)
+			case met:
+				s.met = true
+			case deficient:
+				s.deficient = append(s.deficient, *o)
+			case undetermined:
+				s.undetermined = cmp.Or(s.undetermined, o)
+			case missing:
+				s.missing = append(s.missing, *o)
 			}
 		}
 	}
-	exempt, met := index(bySet["exempt"]), index(bySet["met"])
-	deficient, undetermined := group(bySet["deficient"]), index(bySet["undetermined"])
-	missing := group(bySet["missing"])
-	for _, s := range subjects {
-		bad := deficient[s.subject]
-		_, isMet := met[s.subject]
-		if reason, out := e.scope[row.Profile]; out {
-			e.add(name, s, finding.NotApplicable, reason)
-		} else if x, ok := exempt[s.subject]; ok {
-			e.add(name, s, finding.NotApplicable, x.extra)
-		} else if len(bad) > 0 && isMet {
-			e.broken(name, fmt.Errorf("%s is both met and deficient", s.subject))
-		} else if len(bad) > 0 {
-			e.deficient(name, bad)
-		} else if isMet {
-			e.add(name, s, finding.Met, "")
-		} else if u, ok := undetermined[s.subject]; ok {
-			e.add(name, u, finding.Undetermined, u.extra)
-		} else if unknown := unknownLimits(row); len(unknown) > 0 {
-			e.add(name, s, finding.Undetermined, "the profile has no established limit for "+strings.Join(unknown, ", "))
-		} else {
-			e.unrecorded(name, s, missing[s.subject])
-		}
-	}
+	return nil
 }
 
 func unknownLimits(row rulebook.Row) []string {
@@ -121,38 +176,31 @@ func unknownLimits(row rulebook.Row) []string {
 }
 
 // finding fills in what is the same for every verdict of a requirement.
-func (e *expander) finding(name string, o outcome, v finding.Verdict) finding.Finding {
-	s := e.judge.selection
-	r := s.Requirement(name)
-	row, _ := s.Row(name)
-	return finding.Finding{
-		Requirement: name, Subject: o.subject, Verdict: v, Grade: s.Grade(name), Stage: s.Stage(name),
-		At: e.at(o.path), Title: r.Title, Why: r.Why, Remedy: r.Remedy, Source: row.Source, Profile: row.Profile,
-		Measured: e.text(o.path),
-	}
+func (e *expander) finding(q *asked, o outcome, v finding.Verdict) *finding.Finding {
+	e.findings = append(e.findings, q.blank)
+	f := &e.findings[len(e.findings)-1]
+	f.Subject, f.Verdict, f.At, f.Measured = o.subject, v, e.at(o.path), e.text(o.path)
+	return f
 }
 
-func (e *expander) add(name string, o outcome, v finding.Verdict, reason string) {
-	f := e.finding(name, o, v)
+func (e *expander) add(q *asked, o outcome, v finding.Verdict, reason string) {
+	f := e.finding(q, o, v)
 	f.Reason = reason
 	switch v {
 	case finding.Met:
 		f.Message = f.Title + "."
-		only := e.onlyLimit(name)
-		f.Limit, f.Measured = e.limit(name, only), e.beside(name, only, o.path)
+		f.Limit, f.Measured = q.limits[q.only].text, e.beside(q.limits[q.only], o.path)
 	case finding.NotApplicable:
 		f.Message = "Does not apply: " + reason + "."
 	default:
 		f.Message = "Cannot be decided: " + reason + "."
 	}
-	e.findings = append(e.findings, f)
 }
 
-func (e *expander) deficient(name string, bad []outcome) {
+func (e *expander) deficient(q *asked, bad []outcome) {
 	worst := bad[0]
-	f := e.finding(name, worst, finding.Deficient)
-	f.Limit = e.limit(name, worst.extra)
-	f.Measured = e.beside(name, worst.extra, worst.path)
+	f := e.finding(q, worst, finding.Deficient)
+	f.Limit, f.Measured = q.limits[worst.extra].text, e.beside(q.limits[worst.extra], worst.path)
 	found := e.title(worst.path) + ": "
 	if f.Measured == "" {
 		found += "not there"
@@ -166,19 +214,18 @@ func (e *expander) deficient(name string, bad []outcome) {
 	if len(bad) > 1 {
 		var more []string
 		for _, o := range bad[1:] {
-			more = append(more, lowerFirst(e.title(o.path))+" "+e.beside(name, o.extra, o.path))
+			more = append(more, lowerFirst(e.title(o.path))+" "+e.beside(q.limits[o.extra], o.path))
 		}
 		f.Message += " Also: " + strings.Join(more, ", ") + "."
 	}
-	e.findings = append(e.findings, f)
 }
 
 // unrecorded names what the record does not say, and what it says that cannot be
 // used.
-func (e *expander) unrecorded(name string, s outcome, missing []outcome) {
-	f := e.finding(name, s, finding.Unrecorded)
+func (e *expander) unrecorded(q *asked, s outcome, missing []outcome) {
+	f := e.finding(q, s, finding.Unrecorded)
 	f.Measured = ""
-	f.Limit = e.limit(name, e.onlyLimit(name))
+	f.Limit = q.limits[q.only].text
 	if len(missing) == 0 {
 		missing = []outcome{s}
 	}
@@ -211,7 +258,6 @@ func (e *expander) unrecorded(name string, s outcome, missing []outcome) {
 	slices.Sort(f.Missing)
 	f.Missing = slices.Compact(f.Missing)
 	f.At = e.at(place.Pointer(f.Missing[0]))
-	e.findings = append(e.findings, f)
 }
 
 // lacking says what was not recorded, the inputs that a derived value lacks or
@@ -233,15 +279,11 @@ func (e *expander) lacking(path place.Pointer) ([]place.Pointer, string) {
 	return []place.Pointer{e.written(path)}, ""
 }
 
-func (e *expander) broken(name string, failure error) {
-	f := e.finding(name, outcome{subject: "rulebook"}, finding.Undetermined)
+func (e *expander) broken(q *asked, failure error) {
+	f := e.finding(q, outcome{subject: "rulebook"}, finding.Undetermined)
 	f.Grade = finding.Hazard // holds the job until somebody looks
 	f.Message = "The rulebook could not judge this requirement."
-	f.Reason = "rulebook error"
-	if failure != nil {
-		f.Reason = failure.Error()
-	}
-	e.findings = append(e.findings, f)
+	f.Reason = failure.Error()
 }
 
 // written is the pointer into the record that a pointer into derived values
@@ -275,22 +317,22 @@ func (e *expander) at(path place.Pointer) finding.At {
 
 // beside is text with as many decimals as it takes to read it against a limit:
 // a computed distance that falls short of 10 ft never reads as 10 ft.
-func (e *expander) beside(name, limit string, path place.Pointer) string {
+func (e *expander) beside(l limit, path place.Pointer) string {
 	text := e.text(path)
-	row, _ := e.judge.selection.Row(name)
-	bound := row.Limits[limit].SI
+	if l.si == "" || !path.HasPrefix("/derived") {
+		return text
+	}
 	found, _ := record.At(e.input, path)
 	value, ok := found.(map[string]any)
-	if bound == "" || !ok || !path.HasPrefix("/derived") {
+	if !ok {
 		return text
 	}
-	dim := quantity.Dimension(e.judge.selection.Requirement(name).Limits[limit].Dimension)
 	si, _ := value["si"].(json.Number)
 	unit, _ := value["unit"].(string)
-	if !near(si, json.Number(bound)) {
+	if !near(si, l.si) {
 		return text
 	}
-	if exact, err := quantity.Beside(dim, text, si.String(), unit, bound); err == nil {
+	if exact, err := quantity.Beside(l.dimension, text, si.String(), unit, l.si.String()); err == nil {
 		return exact
 	}
 	return text

@@ -4,7 +4,6 @@ package judge
 
 import (
 	"context"
-	"fmt"
 	"maps"
 	"slices"
 	"strings"
@@ -19,6 +18,8 @@ import (
 // Judge holds a compiled profile stack. It can be shared by goroutines.
 type Judge struct {
 	selection *rulebook.Selection
+	names     []string // of what is asked
+	asked     []asked  // by the same order
 	shape     *record.Shape
 	topdown   *topdown // the reference
 
@@ -41,7 +42,11 @@ func New(ctx context.Context, selection *rulebook.Selection, shape *record.Shape
 	if err != nil {
 		return nil, err
 	}
-	return &Judge{selection: selection, shape: shape, topdown: t, within: map[string]*Judge{}}, nil
+	j := &Judge{selection: selection, names: selection.Asked(), shape: shape, topdown: t, within: map[string]*Judge{}}
+	for _, name := range j.names {
+		j.asked = append(j.asked, newAsked(selection, name))
+	}
+	return j, nil
 }
 
 // Judgement is what the rulebook says of one record.
@@ -61,23 +66,29 @@ func (j *Judge) Judge(ctx context.Context, doc *record.Document, input map[strin
 	}
 	inner, err := j.inside(ctx, answer)
 	if err != nil || inner == nil {
-		return j.expand(doc, input, answer, j.selection.Asked()), err
+		return j.expand(doc, input, answer, func(string) bool { return true }), err
 	}
 	found, err := inner.Judge(ctx, doc, input)
 	if err != nil {
 		return Judgement{}, err
 	}
-	rest := slices.DeleteFunc(j.selection.Asked(), inner.asks)
+	rest := func(name string) bool { return !inner.asks(name) }
 	found.Findings = append(found.Findings, j.expand(doc, input, answer, rest).Findings...)
 	return found, nil
 }
 
-func (j *Judge) expand(doc *record.Document, input map[string]any, a answer, names []string) Judgement {
-	e := expander{judge: j, doc: doc, input: input, scope: scopeOf(a.outside)}
-	for _, name := range names {
-		e.requirement(name, a.asked[name], a.failures[name])
+// expand makes findings of the requirements that wanted names.
+func (j *Judge) expand(doc *record.Document, input map[string]any, a answer, wanted func(name string) bool) Judgement {
+	e := expander{
+		judge: j, doc: doc, input: input, scope: scopeOf(a.outside),
+		slots: map[string]int{}, findings: make([]finding.Finding, 0, 2*len(j.asked)),
 	}
-	return Judgement{e.findings, texts(a.cautions)}
+	for i, name := range j.names {
+		if wanted(name) {
+			e.requirement(&j.asked[i], &a.asked[i])
+		}
+	}
+	return Judgement{e.findings, a.cautions}
 }
 
 // asks reports whether the stack asks for a requirement.
@@ -113,22 +124,30 @@ func (j *Judge) inside(ctx context.Context, a answer) (*Judge, error) {
 	return inner, nil
 }
 
-// answer is what the entry module says, in the types of encoding/json.
+// answer is what the entry module says.
 type answer struct {
-	asked    map[string]any
-	outside  any
-	cautions any
-	failures map[string]error // requirements that could not be evaluated
+	asked    []result    // in the order of the names asked for
+	outside  [][2]string // profile, and why it does not speak of the job
+	cautions []string
 }
 
-func answerOf(value any) (answer, error) {
-	fields, ok := value.(map[string]any)
-	if !ok {
-		return answer{}, fmt.Errorf("the rulebook gave no answer")
-	}
-	asked, _ := fields["asked"].(map[string]any)
-	return answer{asked: asked, outside: fields["outside"], cautions: fields["cautions"]}, nil
+// result is what one requirement says: its outcome sets, or why it could not be
+// evaluated.
+type result struct {
+	sets    [sets][]outcome
+	failure error
 }
+
+// The outcome sets in the order in which the entry module hands them over.
+const (
+	subjects = iota
+	exempt
+	met
+	deficient
+	undetermined
+	missing
+	sets
+)
 
 // ask takes the fast way when there is one. Both ways give the same answer; a
 // requirement that fails is isolated by the reference.
@@ -137,30 +156,18 @@ func (j *Judge) ask(ctx context.Context, input map[string]any) (answer, error) {
 		go j.speedUp(context.WithoutCancel(ctx))
 	}
 	if fast := j.wasm.Load(); fast != nil {
-		if a, err := fast.ask(ctx, input); err == nil {
+		if a, err := fast.ask(ctx, input, j.names); err == nil {
 			return a, nil
 		}
 	}
-	return j.topdown.ask(ctx, input, j.selection.Asked())
+	return j.topdown.ask(ctx, input, j.names)
 }
 
 // speedUp compiles the stack to wasm. When that fails the reference goes on.
 func (j *Judge) speedUp(ctx context.Context) {
 	j.compile.Do(func() {
-		if fast, err := newWasm(ctx, j.selection); err == nil {
+		if fast, err := newWasm(ctx, j.selection, j.topdown); err == nil {
 			j.wasm.Store(fast)
 		}
 	})
-}
-
-// texts reads a set of strings, which is in order already.
-func texts(value any) []string {
-	list, _ := value.([]any)
-	out := make([]string, 0, len(list))
-	for _, item := range list {
-		if s, ok := item.(string); ok {
-			out = append(out, s)
-		}
-	}
-	return out
 }

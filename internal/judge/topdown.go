@@ -25,49 +25,54 @@ func newTopdown(ctx context.Context, selection *rulebook.Selection) (*topdown, e
 		return nil, err
 	}
 	t := &topdown{compiler: compiler, store: inmem.NewFromObject(selection.Data())}
-	t.joint, err = t.prepare(ctx, "answer")
+	t.joint, err = t.query("answer").PrepareForEval(ctx)
 	return t, err
 }
 
-// prepare makes a query for one value of the entry package.
-func (t *topdown) prepare(ctx context.Context, path string) (rego.PreparedEvalQuery, error) {
+// query asks for one value of the entry package.
+func (t *topdown) query(path string) *rego.Rego {
 	return rego.New(
 		rego.Compiler(t.compiler), rego.Store(t.store), rego.StrictBuiltinErrors(true),
 		rego.Query("value := data."+rulebook.EntryPackage+"."+path),
-	).PrepareForEval(ctx)
+	)
 }
 
-func (t *topdown) ask(ctx context.Context, input map[string]any, asked []string) (answer, error) {
+func (t *topdown) ask(ctx context.Context, input map[string]any, names []string) (answer, error) {
 	value, err := ast.InterfaceToValue(input)
 	if err != nil {
 		return answer{}, fmt.Errorf("canonical record: %w", err)
 	}
 	if whole, err := evaluate(ctx, t.joint, value); err == nil && whole != nil {
-		return answerOf(whole)
+		return answerOf(whole, names)
 	}
-	return t.oneByOne(ctx, value, asked)
+	return t.oneByOne(ctx, value, names)
 }
 
 // oneByOne isolates the requirement that made the joint query fail.
-func (t *topdown) oneByOne(ctx context.Context, input ast.Value, asked []string) (answer, error) {
-	a := answer{asked: map[string]any{}, failures: map[string]error{}}
-	var err error
-	if a.outside, err = t.single(ctx, "outside", input); err != nil {
+func (t *topdown) oneByOne(ctx context.Context, input ast.Value, names []string) (answer, error) {
+	a := answer{asked: make([]result, len(names))}
+	outside, err := t.single(ctx, "outside", input)
+	if err != nil {
 		return a, fmt.Errorf("scope of the profiles: %w", err)
 	}
-	if a.cautions, err = t.single(ctx, "cautions", input); err != nil {
+	cautions, err := t.single(ctx, "cautions", input)
+	if err != nil {
 		return a, fmt.Errorf("cautions: %w", err)
 	}
-	for _, name := range asked {
-		if a.asked[name], err = t.single(ctx, fmt.Sprintf("asked[%q]", name), input); err != nil {
-			a.failures[name] = err
+	a.outside, a.cautions = pairs(outside), texts(cautions)
+	for i, name := range names {
+		value, err := t.single(ctx, fmt.Sprintf("asked[%q]", name), input)
+		if err != nil {
+			a.asked[i].failure = err
+		} else {
+			a.asked[i] = resultOf(value)
 		}
 	}
 	return a, nil
 }
 
 func (t *topdown) single(ctx context.Context, path string, input ast.Value) (any, error) {
-	query, err := t.prepare(ctx, path)
+	query, err := t.query(path).PrepareForEval(ctx)
 	if err != nil {
 		return nil, err
 	}

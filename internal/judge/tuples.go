@@ -2,10 +2,66 @@ package judge
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 
 	"github.com/slablint/slablint/internal/place"
+	"github.com/slablint/slablint/internal/rulebook"
 )
+
+// answerOf reads the answer of the reference, whose sets are in order already.
+func answerOf(value any, names []string) (answer, error) {
+	fields, ok := value.(map[string]any)
+	if !ok {
+		return answer{}, errors.New("the rulebook gave no answer")
+	}
+	asked, _ := fields["asked"].(map[string]any)
+	a := answer{asked: make([]result, len(names)), outside: pairs(fields["outside"]), cautions: texts(fields["cautions"])}
+	for i, name := range names {
+		a.asked[i] = resultOf(asked[name])
+	}
+	return a, nil
+}
+
+// resultOf reads what one requirement says.
+func resultOf(value any) (r result) {
+	list, ok := value.([]any)
+	if !ok || len(list) != sets {
+		return result{failure: errors.New("the rule gave no outcome sets")}
+	}
+	for i := range list {
+		if r.sets[i], r.failure = tuples(list[i]); r.failure != nil {
+			return result{failure: fmt.Errorf("set %q: %w", rulebook.OutcomeSets()[i], r.failure)}
+		}
+	}
+	return r
+}
+
+// texts reads a set of strings.
+func texts(value any) []string {
+	list, _ := value.([]any)
+	out := make([]string, 0, len(list))
+	for _, item := range list {
+		if s, ok := item.(string); ok {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// pairs reads a set of pairs of strings.
+func pairs(value any) [][2]string {
+	list, _ := value.([]any)
+	var out [][2]string
+	for _, item := range list {
+		if pair, ok := item.([]any); ok && len(pair) == 2 {
+			first, _ := pair[0].(string)
+			second, _ := pair[1].(string)
+			out = append(out, [2]string{first, second})
+		}
+	}
+	return out
+}
 
 // tuples reads one outcome set: subject ids, or arrays of subject id, path and
 // limit name, or of subject id and reason.
@@ -65,35 +121,4 @@ func pointerOf(path []any) (place.Pointer, error) {
 		}
 	}
 	return p, nil
-}
-
-// index maps subjects to their outcome; the first wins.
-func index(outcomes []outcome) map[string]outcome {
-	out := make(map[string]outcome, len(outcomes))
-	for _, o := range outcomes {
-		if _, taken := out[o.subject]; !taken {
-			out[o.subject] = o
-		}
-	}
-	return out
-}
-
-func group(outcomes []outcome) map[string][]outcome {
-	out := make(map[string][]outcome, len(outcomes))
-	for _, o := range outcomes {
-		out[o.subject] = append(out[o.subject], o)
-	}
-	return out
-}
-
-func firstOfEach(outcomes []outcome) []outcome {
-	seen := make(map[string]bool, len(outcomes))
-	var out []outcome
-	for _, o := range outcomes {
-		if !seen[o.subject] {
-			seen[o.subject] = true
-			out = append(out, o)
-		}
-	}
-	return out
 }

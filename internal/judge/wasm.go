@@ -6,12 +6,7 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
-	"maps"
-	"slices"
 
-	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/bundle"
-	"github.com/open-policy-agent/opa/v1/compile"
 	"github.com/tetratelabs/wazero"
 	"github.com/tetratelabs/wazero/api"
 
@@ -28,19 +23,15 @@ type wasm struct {
 // mostIdle bounds the machines that are kept.
 const mostIdle = 64
 
-func newWasm(ctx context.Context, selection *rulebook.Selection) (*wasm, error) {
-	p, err := newProgram(ctx, selection)
+func newWasm(ctx context.Context, selection *rulebook.Selection, t *topdown) (*wasm, error) {
+	p, err := newProgram(ctx, selection, t)
 	if err != nil {
 		return nil, err
 	}
 	return &wasm{program: p, idle: make(chan *machine, mostIdle)}, nil
 }
 
-func (w *wasm) ask(ctx context.Context, input map[string]any) (answer, error) {
-	encoded, err := json.Marshal(input)
-	if err != nil {
-		return answer{}, fmt.Errorf("canonical record: %w", err)
-	}
+func (w *wasm) ask(ctx context.Context, input map[string]any, names []string) (a answer, err error) {
 	var m *machine
 	select {
 	case m = <-w.idle:
@@ -49,77 +40,49 @@ func (w *wasm) ask(ctx context.Context, input map[string]any) (answer, error) {
 			return answer{}, err
 		}
 	}
-	raw, err := m.answer(ctx, encoded)
+	if m.input, err = w.program.encoder.append(m.input[:0], input); err != nil {
+		return answer{}, errors.Join(fmt.Errorf("canonical record: %w", err), m.runtime.Close(ctx))
+	}
+	raw, err := m.answer(ctx, m.input)
+	if err == nil {
+		err = m.reply.read(raw)
+	}
+	if err == nil {
+		a, err = m.reply.answer(names)
+	}
 	if err != nil {
 		return answer{}, errors.Join(err, m.runtime.Close(ctx)) // its memory cannot be trusted any more
 	}
-	var results []struct {
-		Result any `json:"result"`
-	}
-	decoder := json.NewDecoder(bytes.NewReader(raw))
-	decoder.UseNumber()
-	err = decoder.Decode(&results)
 	select {
 	case w.idle <- m:
 	default:
-		err = errors.Join(err, m.runtime.Close(ctx))
+		err = m.runtime.Close(ctx)
 	}
-	if err != nil || len(results) == 0 {
-		return answer{}, errors.Join(errors.New("the rulebook gave no answer"), err)
-	}
-	a, err := answerOf(results[0].Result)
-	if err != nil {
-		return answer{}, err
-	}
-	a.inOrder()
-	return a, nil
+	return a, err
 }
 
 // program is a profile stack compiled by OPA to its wasm target, with the data
 // it reads. One program serves any number of machines.
 type program struct {
-	code  []byte
-	data  []byte
-	cache wazero.CompilationCache
+	code    []byte
+	data    []byte
+	cache   wazero.CompilationCache
+	encoder encoder
 }
 
-// idleModule is asked for by nobody. OPA's type check looks through all modules
-// for what "with" replaces, and as long as it finds nothing it looks again for
-// each rule, which takes seconds; this gives it something to find.
-const idleModule = `package idle
-
-import rego.v2
-
-value := 0
-
-replaced if value == 1 with data.idle.value as 1
-`
-
-func newProgram(ctx context.Context, selection *rulebook.Selection) (*program, error) {
-	b := &bundle.Bundle{Manifest: bundle.Manifest{}, Data: map[string]any{}}
-	b.Manifest.Init()
-	modules, err := selection.Parsed()
+func newProgram(ctx context.Context, selection *rulebook.Selection, t *topdown) (*program, error) {
+	compiled, err := t.query("answer").Compile(ctx)
 	if err != nil {
-		return nil, err
-	}
-	for _, file := range slices.Sorted(maps.Keys(modules)) {
-		b.Modules = append(b.Modules, bundle.ModuleFile{URL: file, Path: "/" + file, Parsed: modules[file]})
-	}
-	idle, err := ast.ParseModuleWithOpts("idle.rego", idleModule, ast.ParserOptions{})
-	if err != nil {
-		return nil, err
-	}
-	b.Modules = append(b.Modules, bundle.ModuleFile{URL: "idle.rego", Path: "/idle.rego", Parsed: idle})
-	c := compile.New().WithTarget(compile.TargetWasm).WithEntrypoints(rulebook.EntryPackage + "/answer").
-		WithCapabilities(rulebook.Capabilities()).WithBundle(b)
-	if err := c.Build(ctx); err != nil {
 		return nil, fmt.Errorf("rulebook as wasm: %w", err)
 	}
 	data, err := json.Marshal(selection.Data())
 	if err != nil {
 		return nil, fmt.Errorf("profile data: %w", err)
 	}
-	return &program{code: c.Bundle().WasmModules[0].Raw, data: data, cache: wazero.NewCompilationCache()}, nil
+	return &program{
+		code: compiled.Bytes, data: data, cache: wazero.NewCompilationCache(),
+		encoder: encoder{selection.Mentioned(t.compiler)},
+	}, nil
 }
 
 // machine runs a program; it serves one goroutine at a time.
@@ -130,6 +93,9 @@ type machine struct {
 	data    uint64 // address of the parsed data
 	base    uint64 // first free address above it
 	abort   error
+
+	input []byte // that was given last
+	reply reply
 }
 
 func (p *program) machine(ctx context.Context) (*machine, error) {

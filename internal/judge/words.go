@@ -9,6 +9,7 @@ import (
 
 	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/record"
+	"github.com/slablint/slablint/internal/rulebook"
 )
 
 // labels names places in words, each once, in the order of their pointers.
@@ -89,14 +90,12 @@ func (e *expander) title(path place.Pointer) string {
 	return last
 }
 
-// limit is the text of one limit as its source writes it.
-func (e *expander) limit(name, limit string) string {
-	row, _ := e.judge.selection.Row(name)
-	v, ok := row.Limits[limit]
-	if !ok || v.Unknown {
+// limitText is one limit as its source writes it.
+func limitText(l rulebook.Limit, v rulebook.Value) string {
+	if v.Unknown {
 		return ""
 	}
-	switch e.judge.selection.Requirement(name).Limits[limit].Sense {
+	switch l.Sense {
 	case "at-least":
 		return "at least " + v.Text
 	case "at-most":
@@ -117,9 +116,9 @@ func (e *expander) limit(name, limit string) string {
 
 // onlyLimit is the limit that a verdict without one must be about: the only one
 // that is held against a recorded value.
-func (e *expander) onlyLimit(name string) string {
+func onlyLimit(r rulebook.Requirement) string {
 	only := ""
-	for limit, l := range e.judge.selection.Requirement(name).Limits {
+	for limit, l := range r.Limits {
 		if l.IsScope() {
 			continue
 		}

@@ -51,6 +51,26 @@ func replaces(modules map[string]*ast.Module) bool {
 	return found
 }
 
+// Mentioned is every text that the compiled rules of the stack mention: under
+// no other name can they read a member of an object. It is nil when anything
+// may be read, which is so for rules of others: no test has seen to it that
+// they name the fields they read.
+func (s *Selection) Mentioned(compiled *ast.Compiler) map[string]bool {
+	if len(s.rulebook.folders) > 0 {
+		return nil
+	}
+	found := map[string]bool{}
+	for _, m := range compiled.Modules {
+		ast.WalkTerms(m, func(t *ast.Term) bool {
+			if text, ok := t.Value.(ast.String); ok {
+				found[string(text)] = true
+			}
+			return false
+		})
+	}
+	return found
+}
+
 // Parsed is every module of the stack by file name, parsed on all processors.
 func (s *Selection) Parsed() (map[string]*ast.Module, error) {
 	sources := s.Modules()
