@@ -79,7 +79,12 @@ func (f Finding) Fingerprint(job string) string {
 // Sort puts findings in the one order of all reports: those that hold the job
 // first, then by verdict, weight, place in the record, requirement and subject.
 func Sort(findings []Finding) {
-	slices.SortStableFunc(findings, func(a, b Finding) int {
+	was := slices.Clone(findings)
+	order := make([]*Finding, len(was)) // findings are large to move about
+	for i := range was {
+		order[i] = &was[i]
+	}
+	slices.SortStableFunc(order, func(a, b *Finding) int {
 		return cmp.Or(
 			-compareBool(a.Holds, b.Holds),
 			cmp.Compare(rank(a.Verdict), rank(b.Verdict)),
@@ -90,9 +95,14 @@ func Sort(findings []Finding) {
 			cmp.Compare(a.Subject, b.Subject),
 		)
 	})
+	for i, f := range order {
+		findings[i] = *f
+	}
 }
 
-func rank(v Verdict) int { return slices.Index(Verdicts(), v) }
+var verdicts = Verdicts()
+
+func rank(v Verdict) int { return slices.Index(verdicts, v) }
 
 func compareBool(a, b bool) int {
 	switch {

@@ -214,14 +214,35 @@ func (p *Pipeline) listValues(derived any) []finding.DerivedValue {
 
 // comparePlaces puts the tenth entry of a list after the second.
 func comparePlaces(a, b string) int {
-	return slices.CompareFunc(strings.Split(a, "/"), strings.Split(b, "/"), func(a, b string) int {
-		m, errA := strconv.Atoi(a)
-		n, errB := strconv.Atoi(b)
-		if errA == nil && errB == nil {
-			return cmp.Compare(m, n)
+	for more := true; more; {
+		var x, y string
+		var moreA, moreB bool
+		x, a, moreA = strings.Cut(a, "/")
+		y, b, moreB = strings.Cut(b, "/")
+		if c := comparePlace(x, y); c != 0 {
+			return c
 		}
-		return strings.Compare(a, b)
-	})
+		switch {
+		case moreA && !moreB:
+			return 1
+		case moreB && !moreA:
+			return -1 // it is on the way to the other
+		}
+		more = moreA
+	}
+	return 0
+}
+
+func comparePlace(a, b string) int {
+	if a == b {
+		return 0
+	}
+	m, errA := strconv.Atoi(a)
+	n, errB := strconv.Atoi(b)
+	if errA == nil && errB == nil {
+		return cmp.Compare(m, n)
+	}
+	return strings.Compare(a, b)
 }
 
 // walkValues adds the values at and below a place; about carries the group and

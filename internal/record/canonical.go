@@ -2,6 +2,7 @@ package record
 
 import (
 	"encoding/json"
+	"strings"
 
 	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/quantity"
@@ -80,7 +81,13 @@ func canonicalQuantity(q quantity.Quantity) map[string]any {
 
 // At follows a pointer through a canonical value; ok is false when it leads nowhere.
 func At(value any, ptr place.Pointer) (found any, ok bool) {
-	for _, token := range ptr.Split() {
+	rest := strings.TrimPrefix(string(ptr), "/")
+	for more := ptr != place.Root; more; {
+		var token string
+		token, rest, more = strings.Cut(rest, "/")
+		if strings.Contains(token, "~") {
+			token = place.Pointer(token).Last() // undoes the escapes
+		}
 		switch v := value.(type) {
 		case map[string]any:
 			if value, ok = v[token]; !ok {
