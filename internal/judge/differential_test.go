@@ -90,7 +90,7 @@ type changed struct {
 	steps []string
 }
 
-func newBench(t *testing.T) *bench {
+func newBench(t testing.TB) *bench {
 	t.Helper()
 	book, err := rulebook.Builtin()
 	if err != nil {

@@ -21,14 +21,14 @@ type Judge struct {
 	names     []string // of what is asked
 	asked     []asked  // by the same order
 	shape     *record.Shape
-	topdown   *topdown // the reference
 
 	judged  atomic.Int64
 	compile sync.Once
 	wasm    atomic.Pointer[wasm] // the fast way, once many records were seen
 
-	mu     sync.Mutex
-	within map[string]*Judge // stacks without the profiles that do not speak of a job
+	mu      sync.Mutex
+	topdown *topdown          // the reference, nil while the fast way does without it
+	within  map[string]*Judge // stacks without the profiles that do not speak of a job
 }
 
 // manyRecords is how many records tell an archive from a few jobs. Compiling to
@@ -160,14 +160,37 @@ func (j *Judge) ask(ctx context.Context, input map[string]any) (answer, error) {
 			return a, nil
 		}
 	}
-	return j.topdown.ask(ctx, input, j.names)
+	t, err := j.reference(ctx)
+	if err != nil {
+		return answer{}, err
+	}
+	return t.ask(ctx, input, j.names)
 }
 
-// speedUp compiles the stack to wasm. When that fails the reference goes on.
+// reference is the slow way, compiled again if it was let go.
+func (j *Judge) reference(ctx context.Context) (t *topdown, err error) {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	if j.topdown == nil {
+		j.topdown, err = newTopdown(ctx, j.selection)
+	}
+	return j.topdown, err
+}
+
+// speedUp compiles the stack to wasm and lets the compiled rules of the
+// reference go, which take several times the memory of a record. When it fails
+// the reference goes on.
 func (j *Judge) speedUp(ctx context.Context) {
 	j.compile.Do(func() {
-		if fast, err := newWasm(ctx, j.selection, j.topdown); err == nil {
+		t, err := j.reference(ctx)
+		if err != nil {
+			return
+		}
+		if fast, err := newWasm(ctx, j.selection, t); err == nil {
 			j.wasm.Store(fast)
+			j.mu.Lock()
+			j.topdown = nil
+			j.mu.Unlock()
 		}
 	})
 }

@@ -4,11 +4,14 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"github.com/slablint/slablint/internal/pipeline"
+	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/record"
 	"github.com/slablint/slablint/internal/rulebook"
 )
@@ -44,41 +47,66 @@ func BenchmarkRecord(b *testing.B) {
 	}
 }
 
-// Cost grows with the number of openings no faster than the number itself.
-func BenchmarkOpenings(b *testing.B) {
-	for _, n := range []int{1, 10, 100} {
-		b.Run(fmt.Sprint(n), func(b *testing.B) {
-			p := newPipeline(b, pipeline.Options{})
-			doc := withOpenings(b, n)
-			for b.Loop() {
-				if _, errs := p.Run(context.Background(), doc, nil); len(errs) > 0 {
-					b.Fatal(errs)
+// Cost grows with the number of subjects no faster than the number itself; the
+// metric is what each one of a hundred costs beside what a job with one costs.
+func BenchmarkSubjects(b *testing.B) {
+	for _, list := range []place.Pointer{"/house/openings", "/systems/0/suction_points"} {
+		p := warm(b)
+		one := time.Duration(0)
+		for _, n := range []int{1, 10, 100} {
+			b.Run(fmt.Sprintf("%s=%d", list.Last(), n), func(b *testing.B) {
+				doc := repeated(b, list, n)
+				for b.Loop() {
+					if _, errs := p.Run(context.Background(), doc, nil); len(errs) > 0 {
+						b.Fatal(errs)
+					}
 				}
-			}
-		})
+				each := b.Elapsed() / time.Duration(b.N)
+				if n == 1 {
+					one = each
+				} else if one > 0 {
+					b.ReportMetric(float64(each-one)/float64(n-1)/float64(one), "of-one/subject")
+				}
+			})
+		}
 	}
 }
 
-func withOpenings(b *testing.B, n int) *record.Document {
+// warm is a pipeline that has seen enough records to take the fast way.
+func warm(b *testing.B) *pipeline.Pipeline {
 	b.Helper()
-	value := read(b, "../../fixtures/demo/ready.yaml").Root.Value().(map[string]any)
-	house := value["house"].(map[string]any)
-	first := house["openings"].([]any)[0].(map[string]any)
-	openings := make([]any, n)
-	for i := range openings {
-		copied := map[string]any{}
-		for k, v := range first {
-			copied[k] = v
+	p := newPipeline(b, pipeline.Options{})
+	doc := read(b, "../../fixtures/demo/ready.yaml")
+	for range 50 {
+		if _, errs := p.Run(context.Background(), doc, nil); len(errs) > 0 {
+			b.Fatal(errs)
 		}
-		copied["id"] = fmt.Sprintf("win-%d", i)
-		openings[i] = copied
 	}
-	house["openings"] = openings
+	return p
+}
+
+// repeated is the demonstration job with the first entry of a list n times
+// under different ids.
+func repeated(b *testing.B, list place.Pointer, n int) *record.Document {
+	b.Helper()
+	value := read(b, "../../fixtures/demo/ready.yaml").Root.Value()
+	found, _ := record.At(value, list)
+	first := found.([]any)[0].(map[string]any)
+	copies := make([]any, n)
+	for i := range copies {
+		copied := maps.Clone(first)
+		if i > 0 { // others name the first one
+			copied["id"] = fmt.Sprintf("copy-%d", i)
+		}
+		copies[i] = copied
+	}
+	parent, _ := record.At(value, list.Parent())
+	parent.(map[string]any)[list.Last()] = copies
 	data, err := json.Marshal(value)
 	if err != nil {
 		b.Fatal(err)
 	}
-	doc, err := record.ReadJSON("openings.json", data, record.Limits{})
+	doc, err := record.ReadJSON("repeated.json", data, record.Limits{})
 	if err != nil {
 		b.Fatal(err)
 	}

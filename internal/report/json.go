@@ -107,10 +107,24 @@ func (s *sticky) write(p []byte) {
 // U+FFFD is among them because the encoder escapes it where it replaces a stray
 // byte, and a report read back has to give the same bytes.
 func escaped(text []byte) []byte {
-	out := make([]byte, 0, len(text))
-	for _, r := range string(text) {
+	clean := 0 // most text is ASCII and stays as it is
+	for clean < len(text) && plainly(text[clean]) {
+		clean++
+	}
+	if clean == len(text) {
+		return text
+	}
+	out := make([]byte, clean, len(text)+len(text)/16)
+	copy(out, text)
+	for rest := text[clean:]; len(rest) > 0; {
+		if plainly(rest[0]) {
+			out, rest = append(out, rest[0]), rest[1:]
+			continue
+		}
+		r, size := utf8.DecodeRune(rest)
+		rest = rest[size:]
 		switch {
-		case r == '\n', showable(r) && r != utf8.RuneError:
+		case showable(r) && r != utf8.RuneError:
 			out = utf8.AppendRune(out, r)
 		case r > 0xffff:
 			high, low := utf16.EncodeRune(r)
@@ -121,6 +135,9 @@ func escaped(text []byte) []byte {
 	}
 	return out
 }
+
+// plainly says that a byte is a character by itself that can be shown.
+func plainly(c byte) bool { return c == '\n' || c >= ' ' && c <= '~' }
 
 // present makes a list that was never filled an empty one: readers get [],
 // never null.
