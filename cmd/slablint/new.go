@@ -7,7 +7,6 @@ import (
 	"fmt"
 	"io"
 	"regexp"
-	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -17,6 +16,7 @@ import (
 	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/record"
 	"github.com/slablint/slablint/internal/replace"
+	"github.com/slablint/slablint/internal/rulebook"
 	"github.com/slablint/slablint/schema"
 )
 
@@ -88,97 +88,140 @@ type questions struct {
 	cautions []string
 }
 
-// questions judges a record in which nothing is filled in: a requirement that
-// does not apply to such a house and system has no question, and a computed
-// value asks for what it was not given.
+// turns is how many ways of filling in are tried: what a computed value lacks
+// shows only once the rest is there.
+const turns = 4
+
+// questions finds out what the requirements of a job will read.
 func (f *startFlags) questions(ctx context.Context) (questions, error) {
 	if len(f.profiles) == 0 {
 		return questions{}, errors.New("--profile is needed: it says what will be asked")
 	}
 	f.start.Profiles = f.profiles
-	stage, err := finding.ParseStage(f.start.Stage)
-	if err != nil {
-		return questions{}, fmt.Errorf("--stage: %w", err)
-	}
 	rb, err := f.rulebook()
 	if err != nil {
 		return questions{}, err
 	}
-	selection, err := rb.Select(f.profiles...)
+	a, err := newAsker(rb, f.profiles)
 	if err != nil {
 		return questions{}, err
 	}
-	p, err := pipeline.New(rb, pipeline.Options{Profiles: f.profiles})
+	return a.questions(ctx, f.start)
+}
+
+// asker knows what there is to ask and what a profile stack will read.
+type asker struct {
+	fields    []form.Field
+	selection *rulebook.Selection
+	pipeline  *pipeline.Pipeline
+}
+
+func newAsker(rb *rulebook.Rulebook, profiles []string) (asker, error) {
+	var a asker
+	var err error
+	if a.selection, err = rb.Select(profiles...); err != nil {
+		return a, err
+	}
+	if a.pipeline, err = pipeline.New(rb, pipeline.Options{Profiles: profiles}); err != nil {
+		return a, err
+	}
+	a.fields, err = form.Fields(schema.Job())
+	return a, err
+}
+
+// questions judges a record in which nothing is filled in: a requirement that
+// does not apply to such a house and system has no question, and a computed
+// value asks for what it was not given. Then it fills in what was asked and
+// asks for what is still missing, until nothing is.
+func (a asker) questions(ctx context.Context, start form.Start) (questions, error) {
+	stage, err := finding.ParseStage(start.Stage)
 	if err != nil {
-		return questions{}, err
+		return questions{}, fmt.Errorf("--stage: %w", err)
 	}
-	fields, err := form.Fields(schema.Job())
-	if err != nil {
-		return questions{}, err
-	}
-	var blank bytes.Buffer
-	if err := form.WriteYAML(&blank, fields, f.start); err != nil {
-		return questions{}, err
-	}
-	doc, err := record.ReadYAML("a blank record", blank.Bytes(), record.Limits{})
-	if err != nil {
-		return questions{}, err
-	}
-	job, done, errs := p.RunWithInput(ctx, doc, nil)
-	if len(errs) > 0 { // a kind that the schema does not know
-		return questions{}, errors.New(errs[0].Message)
-	}
-	needed := map[string]bool{
+	i := interview{asker: a, stage: stage, needed: map[string]bool{
 		"/job/title": true, "/job/id": true, "/house/foundations/*/kind": true,
 		"/systems/*/kind": true, "/systems/*/powered_by": true, "/systems/*/foundations": true,
+	}}
+	var blank bytes.Buffer
+	if err := form.WriteYAML(&blank, a.fields, start); err != nil {
+		return questions{}, err
 	}
-	for _, name := range applicable(job, stage) {
-		for _, path := range selection.Requirement(name).Reads {
-			addNeeded(needed, path, done.Input)
-		}
+	job, err := i.ask(ctx, blank.Bytes(), true)
+	if err != nil {
+		return questions{}, err
 	}
-	for _, finding := range job.Findings {
-		if finding.Verdict != "not-applicable" && stage.Reached(finding.Stage) {
-			for _, missing := range finding.Missing {
-				needed[digits.ReplaceAllString(missing, "/*")] = true
+	for before := 0; before < len(i.needed); {
+		before = len(i.needed)
+		chosen := form.Select(a.fields, i.needed)
+		for turn := range turns {
+			if _, err := i.ask(ctx, form.Sample(chosen, start, turn), false); err != nil {
+				return questions{}, err
 			}
 		}
 	}
-	return questions{form.Select(fields, needed), job.Cautions}, nil
+	return questions{form.Select(a.fields, i.needed), job.Cautions}, nil
 }
 
-var digits = regexp.MustCompile(`/\d+`)
+// interview finds out what has to be asked about one job.
+type interview struct {
+	asker
+	stage  finding.Stage
+	needed map[string]bool // places of the record, with * for any index
+}
 
-// applicable lists the requirements that are due by a stage and reach this job.
-func applicable(job finding.Job, stage finding.Stage) []string {
-	var names []string
+// ask judges a record and notes what is missing in it. Of an empty record it
+// notes all that the requirements that reach it read.
+func (i *interview) ask(ctx context.Context, text []byte, empty bool) (finding.Job, error) {
+	doc, err := record.ReadYAML("a sample record", text, record.Limits{})
+	if err != nil {
+		return finding.Job{}, err
+	}
+	job, done, errs := i.pipeline.RunWithInput(ctx, doc, nil)
+	if len(errs) > 0 { // a kind that the schema does not know
+		return finding.Job{}, errors.New(errs[0].Message)
+	}
 	for _, f := range job.Findings {
-		if f.Verdict != finding.NotApplicable && stage.Reached(f.Stage) && !slices.Contains(names, f.Requirement) {
-			names = append(names, f.Requirement)
+		if f.Verdict == finding.NotApplicable || !i.stage.Reached(f.Stage) {
+			continue
+		}
+		for _, missing := range f.Missing {
+			i.needed[digits.ReplaceAllString(missing, "/*")] = true
+		}
+		if !empty && f.Verdict != finding.Unrecorded && f.Verdict != finding.Undetermined {
+			continue
+		}
+		for _, path := range i.selection.Requirement(f.Requirement).Reads {
+			if place.Pointer(path).HasPrefix("/derived") {
+				i.lacks(done.Input, path, empty)
+			} else if empty {
+				i.needed[path] = true
+			}
 		}
 	}
-	return names
+	return job, nil
 }
 
-// addNeeded adds a place of the record, or the places that a computed value was
-// not given.
-func addNeeded(needed map[string]bool, path string, input map[string]any) {
-	if !place.Pointer(path).HasPrefix("/derived") {
-		needed[path] = true
-		return
+// lacks notes what a computed value was not given, or everything that it rests
+// on.
+func (i *interview) lacks(input map[string]any, path string, everything bool) {
+	lists := []string{"undetermined"}
+	if everything {
+		lists = append(lists, "inputs")
 	}
 	collect(input, place.Pointer(path).Split(), func(value any) {
 		fields, _ := value.(map[string]any)
-		for _, list := range []string{"undetermined", "inputs"} {
+		for _, list := range lists {
 			pointers, _ := fields[list].([]any)
 			for _, p := range pointers {
 				if text, ok := p.(string); ok {
-					needed[digits.ReplaceAllString(text, "/*")] = true
+					i.needed[digits.ReplaceAllString(text, "/*")] = true
 				}
 			}
 		}
 	})
 }
+
+var digits = regexp.MustCompile(`/\d+`)
 
 // collect visits every value at a template, in which * stands for any index.
 func collect(value any, path []string, visit func(any)) {

@@ -57,7 +57,7 @@ type foreign struct {
 var foreigns = []foreign{
 	{"github.com/bmatcuk/doublestar/v4", "settings", "", "matches file names as git does, with ** for any depth"},
 	{"github.com/chromedp/cdproto", "", "report", "the commands and events of the browser that chromedp drives"},
-	{"github.com/chromedp/chromedp", "", "report", "looks at the pages in a real browser: light, dark, telephone, paper"},
+	{"github.com/chromedp/chromedp", "", "report cmd/slablint", "looks at the pages in a real browser: light, dark, telephone, paper"},
 	{"github.com/google/go-cmp", "", anyTest, "shows where two values differ"},
 	{"github.com/open-policy-agent/opa", "rulebook judge", "", "compiles, type-checks and evaluates the Rego rulebook"},
 	{"github.com/rogpeppe/go-internal", "", "cmd/slablint", "runs the program as a shell would, from scripts"},

@@ -3,6 +3,7 @@
 package form
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -19,6 +20,7 @@ type Field struct {
 	Example     string
 	Dimension   string   // of a quantity
 	Choices     []string // of a field with a list of words
+	Refers      string   // list whose ids it may hold, "*" for any
 	Kind        string   // object, array, text, yes-or-no, number, quantity, choice or list
 	Required    bool     // must be there when its object is
 	Fields      []Field  // of an object, or of the elements of an array
@@ -71,6 +73,7 @@ func (r schemaReader) field(n *record.Node, path string) Field {
 	}
 	n = r.resolve(n)
 	items := n.Get("items")
+	f.Refers = cmp.Or(n.Get("refers").Text(), items.Get("refers").Text())
 	switch {
 	case f.Dimension != "":
 		f.Kind = "quantity"
@@ -112,8 +115,38 @@ func plain(n *record.Node) string {
 
 // Select keeps the fields that are needed and the way to them: ids, and what
 // must be there when its object is. An object that is needed as a whole is kept
-// as a whole.
+// as a whole. A reference to a list that is left out is left out too.
 func Select(fields []Field, needed map[string]bool) []Field {
+	selected := pick(fields, needed)
+	return withoutLooseEnds(selected, paths(selected, map[string]bool{}))
+}
+
+func withoutLooseEnds(fields []Field, there map[string]bool) []Field {
+	var out []Field
+	for _, f := range fields {
+		if f.Refers != "" && f.Refers != "*" && !f.Required && !there[f.Refers] {
+			continue
+		}
+		if len(f.Fields) > 0 {
+			if f.Fields = withoutLooseEnds(f.Fields, there); Count(f.Fields) == 0 {
+				continue
+			}
+		}
+		out = append(out, f)
+	}
+	return out
+}
+
+// paths adds the places of all fields.
+func paths(fields []Field, to map[string]bool) map[string]bool {
+	for _, f := range fields {
+		to[f.Path] = true
+		paths(f.Fields, to)
+	}
+	return to
+}
+
+func pick(fields []Field, needed map[string]bool) []Field {
 	var out []Field
 	for _, f := range fields {
 		switch {
@@ -122,7 +155,7 @@ func Select(fields []Field, needed map[string]bool) []Field {
 				out = append(out, f)
 			}
 		case slices.ContainsFunc(f.Fields, func(inner Field) bool { return touched(inner, needed) }):
-			f.Fields = Select(f.Fields, needed)
+			f.Fields = pick(f.Fields, needed)
 			out = append(out, f)
 		case needed[f.Path]:
 			out = append(out, f)
@@ -139,6 +172,13 @@ func touched(f Field, needed map[string]bool) bool {
 
 // hint says what to write, for people.
 func (f Field) hint() string {
+	if list, ok := strings.CutPrefix(f.Refers, "/"); ok {
+		list = strings.ReplaceAll(list, "/*/", ", ")
+		if f.Kind == "list" {
+			return "ids from " + list
+		}
+		return "an id from " + list
+	}
 	switch f.Kind {
 	case "choice":
 		return strings.Join(f.Choices, " | ")

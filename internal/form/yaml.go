@@ -20,7 +20,7 @@ func (s Start) given() map[string]string {
 	return map[string]string{
 		"/record": "1", "/job/id": s.Job, "/job/stage": s.Stage, "/job/profiles": "[" + strings.Join(s.Profiles, ", ") + "]",
 		"/house/foundations/*/kind": s.Foundation, "/systems/*/kind": s.System, "/systems/*/powered_by": "fan",
-		"/house/foundations/*/id": "area-1", "/systems/*/id": "sys-1", "/systems/*/foundations": "[area-1]",
+		"/systems/*/foundations": "[" + firstID("/house/foundations") + "]",
 	}
 }
 
@@ -28,7 +28,7 @@ func (s Start) given() map[string]string {
 // until somebody writes it down. An empty field counts as not recorded.
 func WriteYAML(w io.Writer, fields []Field, s Start) error {
 	var out strings.Builder
-	y := yamlWriter{&out, s.given()}
+	y := yamlWriter{&out, s.given(), nil}
 	fmt.Fprintf(&out, "# Job record to fill in. A field left empty counts as not recorded.\n"+
 		"# Repeat an entry that starts with a dash for each further one; give each its own id.\n"+
 		"# Take out an entry of which there is none, and write [] for a list with nothing in it.\n")
@@ -37,9 +37,36 @@ func WriteYAML(w io.Writer, fields []Field, s Start) error {
 	return err
 }
 
+// Sample is the same record with every question answered: by its example, or
+// by one of its choices. Different turns answer differently.
+func Sample(fields []Field, s Start, turn int) []byte {
+	var out strings.Builder
+	y := yamlWriter{&out, s.given(), func(f Field) string { return f.answer(turn) }}
+	y.fields(fields, "", false)
+	return []byte(out.String())
+}
+
+// answer is what somebody could write, in YAML.
+func (f Field) answer(turn int) string {
+	switch {
+	case f.Refers != "" && f.Kind == "list":
+		return "[" + firstID(f.Refers) + "]"
+	case f.Refers != "":
+		return firstID(f.Refers)
+	case f.Kind == "yes-or-no":
+		return []string{"true", "false"}[turn%2]
+	case f.Kind == "list" && len(f.Choices) > 0:
+		return "[" + strings.Join(f.Choices, ", ") + "]"
+	case len(f.Choices) > 0:
+		return f.Choices[turn%len(f.Choices)]
+	}
+	return f.Example
+}
+
 type yamlWriter struct {
-	out   *strings.Builder
-	given map[string]string
+	out    *strings.Builder
+	given  map[string]string
+	answer func(Field) string // nil: everything is left to be filled in
 }
 
 // fields writes the members of one object. First tells that the first line
@@ -98,13 +125,20 @@ func (y yamlWriter) sample(f Field, indent string) {
 	if f.Kind == "array" {
 		dash = "- "
 	}
-	fmt.Fprintf(y.out, "%s# %s{%s}\n", indent, dash, strings.Join(parts, ", "))
+	if y.answer == nil {
+		indent += "# "
+	}
+	fmt.Fprintf(y.out, "%s%s{%s}\n", indent, dash, strings.Join(parts, ", "))
 }
 
 func (y yamlWriter) value(f Field, lead string) {
 	value, known := y.given[f.Path]
-	if !known && f.Name == "id" {
-		value = strings.TrimSuffix(lastList(f.Path), "s") + "-1"
+	switch {
+	case known:
+	case f.Name == "id":
+		value = firstID(strings.TrimSuffix(f.Path, "/*/id"))
+	case y.answer != nil:
+		value = y.answer(f)
 	}
 	if value != "" {
 		value = " " + value
@@ -119,8 +153,14 @@ func (y yamlWriter) value(f Field, lead string) {
 	fmt.Fprintf(y.out, "%s%s:%s # %s\n", lead, f.Name, value, comment)
 }
 
-// lastList is the name of the list that an element's id belongs to.
-func lastList(path string) string {
-	parts := strings.Split(strings.TrimSuffix(path, "/*/id"), "/")
-	return strings.ReplaceAll(parts[len(parts)-1], "_", "-")
+// firstID is the id that the first entry of a list gets.
+func firstID(list string) string {
+	switch list {
+	case "/house/foundations":
+		return "area-1"
+	case "/systems", "*": // any id will do
+		return "sys-1"
+	}
+	name := list[strings.LastIndex(list, "/")+1:]
+	return strings.TrimSuffix(strings.ReplaceAll(name, "_", "-"), "s") + "-1"
 }
