@@ -25,13 +25,6 @@ func newSummary(w world) *cobra.Command {
 			if len(args) == 0 {
 				return errors.New("nothing to sum up: name the folder of the records")
 			}
-			format, output := "text", ""
-			if len(f.formats) > 0 {
-				format = f.formats[0]
-			}
-			if len(f.outputs) > 0 {
-				output = f.outputs[0]
-			}
 			options, err := f.options(w)
 			if err != nil {
 				return err
@@ -40,16 +33,41 @@ func newSummary(w world) *cobra.Command {
 			if err := count(cmd.Context(), &f, options, walk{progress: newProgress(w, args, false), world: w}, archive.Sources(args, w.in, archive.IsRecord), counter); err != nil {
 				return err
 			}
-			write := func(out io.Writer) error { return summary.Write(out, counter.Summary(), format) }
-			if output == "" || output == "-" {
-				return write(w.out)
-			}
-			return replace.File(output, write)
+			return f.writeSummary(w, counter.Summary())
 		},
 	}
 	f.add(cmd)
-	cmd.Flags().Lookup("format").Usage = "text, json, csv or html"
+	cmd.Flags().Lookup("format").Usage = "text, json, csv or html (repeat together with --output)"
+	cmd.Flags().Lookup("as-of").Usage = "day by which retests are due and variances must be valid, as 2026-03-17 (default today)"
 	return cmd
+}
+
+// writeSummary writes the summary in every format asked for. Records that
+// could not be judged make the exit status that of wrong input.
+func (f *checkFlags) writeSummary(w world, s summary.Summary) error {
+	formats := f.formats
+	if len(formats) == 0 {
+		formats = summary.Formats()[:1]
+	}
+	if len(f.outputs) > len(formats) {
+		return errors.New("--output is given more often than --format")
+	}
+	for i, format := range formats {
+		write := func(out io.Writer) error { return summary.Write(out, s, format) }
+		var err error
+		if i < len(f.outputs) && f.outputs[i] != "-" {
+			err = replace.File(f.outputs[i], write)
+		} else {
+			err = write(w.out)
+		}
+		if err != nil {
+			return err
+		}
+	}
+	if s.NotJudged > 0 {
+		return statusError(outcome.StatusError)
+	}
+	return nil
 }
 
 // counted is what the count keeps of one record.

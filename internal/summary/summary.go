@@ -5,6 +5,7 @@ package summary
 import (
 	"cmp"
 	"encoding/json"
+	"fmt"
 	"slices"
 	"strconv"
 	"time"
@@ -22,22 +23,25 @@ type Facts struct {
 	Profiles  []string
 	Month     string   // of completion, such as 2026-03; "" when not recorded
 	Crew      []string // credentials, or ids where none is recorded
-	Open      []Held   // requirements that hold the job, each once
+	Open      []Open   // findings that hold the job
 	Reduction float64  // percent
 	Reduced   bool     // whether a reduction could be computed
 	RetestDue time.Time
 }
 
-// Held is a requirement that holds a job.
-type Held struct{ Requirement, Title string }
+// Open is one finding that holds a job.
+type Open struct {
+	Requirement string
+	Title       string // of the requirement
+	Grade       finding.Grade
+}
 
 // FactsOf reads what is counted from a judged job and its derived record.
 func FactsOf(job finding.Job, input map[string]any) Facts {
 	f := Facts{Job: job.ID, File: job.File, Ready: job.Outcome == finding.Ready, Profiles: job.Profiles}
 	for _, finding := range job.Findings {
-		held := Held{finding.Requirement, finding.Title}
-		if finding.Holds && !slices.Contains(f.Open, held) {
-			f.Open = append(f.Open, held)
+		if finding.Holds {
+			f.Open = append(f.Open, Open{finding.Requirement, finding.Title, finding.Grade})
 		}
 	}
 	if completed, ok := number(input, "/job/dates/completed/si"); ok {
@@ -55,7 +59,9 @@ func FactsOf(job finding.Job, input map[string]any) Facts {
 		if name == "" {
 			name, _ = fields["id"].(string)
 		}
-		f.Crew = append(f.Crew, name)
+		if !slices.Contains(f.Crew, name) {
+			f.Crew = append(f.Crew, name)
+		}
 	}
 	return f
 }
@@ -78,6 +84,7 @@ type Summary struct {
 	Ready        int             `json:"ready"`
 	Hold         int             `json:"hold"`
 	NotJudged    int             `json:"not_judged"`
+	Grades       []Count         `json:"grades"`       // of what holds jobs, gravest first
 	Requirements []Count         `json:"requirements"` // that hold jobs
 	Profiles     []Split         `json:"profiles"`
 	Months       []Split         `json:"months"`
@@ -87,18 +94,21 @@ type Summary struct {
 	Errors       []finding.Error `json:"errors"`
 }
 
-// Count is a requirement and how many jobs it holds.
+// Count is a requirement or a grade, how many jobs it holds and by how many
+// findings.
 type Count struct {
-	Requirement string `json:"requirement"`
-	Title       string `json:"title"`
-	Jobs        int    `json:"jobs"`
+	Name     string `json:"name"`
+	Title    string `json:"title,omitempty"` // of a requirement
+	Jobs     int    `json:"jobs"`
+	Findings int    `json:"findings"`
 }
 
 // Split is how the jobs of one group turned out.
 type Split struct {
-	Name  string `json:"name"`
-	Ready int    `json:"ready"`
-	Hold  int    `json:"hold"`
+	Name     string `json:"name"`
+	Ready    int    `json:"ready"`
+	Hold     int    `json:"hold"`
+	Findings int    `json:"findings"` // that hold jobs of the group
 }
 
 // Band counts jobs by radon reduction, percent.
@@ -126,14 +136,15 @@ var bands = []struct {
 type Counter struct {
 	asOf    time.Time
 	summary Summary
-	open    map[Held]int
+	open    map[string]*Count // by requirement
+	grades  map[string]*Count
 	splits  [3]map[string]*Split
 	reduced []int
 }
 
 // NewCounter starts a count; retests due by asOf are listed.
 func NewCounter(asOf time.Time) *Counter {
-	c := &Counter{asOf: asOf, open: map[Held]int{}, reduced: make([]int, len(bands)+1)}
+	c := &Counter{asOf: asOf, open: map[string]*Count{}, grades: map[string]*Count{}, reduced: make([]int, len(bands)+1)}
 	for i := range c.splits {
 		c.splits[i] = map[string]*Split{}
 	}
@@ -148,14 +159,20 @@ func (c *Counter) Add(f Facts) {
 	} else {
 		c.summary.Hold++
 	}
-	for _, held := range f.Open {
-		c.open[held]++
+	requirements, grades := make([]string, len(f.Open)), make([]string, len(f.Open))
+	for i, o := range f.Open {
+		requirements[i], grades[i] = o.Requirement, string(o.Grade)
 	}
-	month := f.Month
-	if month == "" {
-		month = "not recorded"
+	tally(c.open, requirements)
+	tally(c.grades, grades)
+	for _, o := range f.Open {
+		c.open[o.Requirement].Title = o.Title
 	}
-	for i, names := range [][]string{f.Profiles, {month}, f.Crew} {
+	months, crew := []string{cmp.Or(f.Month, unknown)}, f.Crew
+	if len(crew) == 0 {
+		crew = []string{unknown}
+	}
+	for i, names := range [][]string{f.Profiles, months, crew} {
 		for _, name := range names {
 			s := c.splits[i][name]
 			if s == nil {
@@ -167,11 +184,30 @@ func (c *Counter) Add(f Facts) {
 			} else {
 				s.Hold++
 			}
+			s.Findings += len(f.Open)
 		}
 	}
 	c.reduced[band(f)]++
 	if !f.RetestDue.IsZero() && !f.RetestDue.After(c.asOf) {
 		c.summary.RetestDue = append(c.summary.RetestDue, Due{f.Job, f.File, f.RetestDue.Format(time.DateOnly)})
+	}
+}
+
+// unknown is the group of jobs that do not say which they belong to.
+const unknown = "not recorded"
+
+// tally counts the findings of one job under their names.
+func tally(counts map[string]*Count, names []string) {
+	for i, name := range names {
+		n := counts[name]
+		if n == nil {
+			n = &Count{Name: name}
+			counts[name] = n
+		}
+		n.Findings++
+		if !slices.Contains(names[:i], name) {
+			n.Jobs++
+		}
 	}
 }
 
@@ -196,18 +232,27 @@ func (c *Counter) Fail(errs []finding.Error) {
 func (c *Counter) Summary() Summary {
 	s := c.summary
 	s.AsOf = c.asOf.Format(time.DateOnly)
-	for held, jobs := range c.open {
-		s.Requirements = append(s.Requirements, Count{held.Requirement, held.Title, jobs})
+	s.Grades, s.Requirements = []Count{}, []Count{}
+	s.RetestDue, s.Errors = append([]Due{}, s.RetestDue...), append([]finding.Error{}, s.Errors...)
+	for _, grade := range []finding.Grade{finding.Hazard, finding.Required, finding.Recommended} {
+		if n := c.grades[string(grade)]; n != nil {
+			s.Grades = append(s.Grades, *n)
+		}
+	}
+	for _, n := range c.open {
+		s.Requirements = append(s.Requirements, *n)
 	}
 	slices.SortFunc(s.Requirements, func(a, b Count) int {
-		return cmp.Or(-cmp.Compare(a.Jobs, b.Jobs), cmp.Compare(a.Requirement, b.Requirement), cmp.Compare(a.Title, b.Title))
+		return cmp.Or(-cmp.Compare(a.Jobs, b.Jobs), -cmp.Compare(a.Findings, b.Findings), cmp.Compare(a.Name, b.Name))
 	})
 	s.Profiles, s.Months, s.Crew = sorted(c.splits[0]), sorted(c.splits[1]), sorted(c.splits[2])
 	for i, b := range bands {
 		s.Reduction = append(s.Reduction, Band{b.name, c.reduced[i]})
 	}
 	s.Reduction = append(s.Reduction, Band{"not computable", c.reduced[len(bands)]})
-	slices.SortFunc(s.RetestDue, func(a, b Due) int { return cmp.Or(cmp.Compare(a.Due, b.Due), cmp.Compare(a.Job, b.Job)) })
+	slices.SortFunc(s.RetestDue, func(a, b Due) int {
+		return cmp.Or(cmp.Compare(a.Due, b.Due), cmp.Compare(a.Job, b.Job), cmp.Compare(a.File, b.File))
+	})
 	return s
 }
 
@@ -223,23 +268,35 @@ func sorted(splits map[string]*Split) []Split {
 // rows is the summary as a table, for CSV and text.
 func (s Summary) rows() [][]string {
 	n := strconv.Itoa
-	out := [][]string{{"group", "name", "jobs", "ready", "hold"}, {"all", "jobs", n(s.Jobs), n(s.Ready), n(s.Hold)}, {"all", "not judged", n(s.NotJudged), "", ""}}
-	for _, r := range s.Requirements {
-		out = append(out, []string{"requirement", r.Requirement, n(r.Jobs), "", n(r.Jobs)})
+	out := [][]string{
+		{"group", "name", "jobs", "ready", "hold", "findings", "place", "day"},
+		{"all", "jobs", n(s.Jobs), n(s.Ready), n(s.Hold), "", "", ""},
+		{"all", "not judged", n(s.NotJudged), "", "", "", "", ""},
+	}
+	for _, group := range []struct {
+		name   string
+		counts []Count
+	}{{"grade", s.Grades}, {"requirement", s.Requirements}} {
+		for _, c := range group.counts {
+			out = append(out, []string{group.name, c.Name, n(c.Jobs), "", n(c.Jobs), n(c.Findings), "", ""})
+		}
 	}
 	for _, group := range []struct {
 		name   string
 		splits []Split
 	}{{"profile", s.Profiles}, {"month", s.Months}, {"crew", s.Crew}} {
 		for _, split := range group.splits {
-			out = append(out, []string{group.name, split.Name, n(split.Ready + split.Hold), n(split.Ready), n(split.Hold)})
+			out = append(out, []string{group.name, split.Name, n(split.Ready + split.Hold), n(split.Ready), n(split.Hold), n(split.Findings), "", ""})
 		}
 	}
 	for _, b := range s.Reduction {
-		out = append(out, []string{"reduction", b.Reduction, n(b.Jobs), "", ""})
+		out = append(out, []string{"reduction", b.Reduction, n(b.Jobs), "", "", "", "", ""})
 	}
 	for _, d := range s.RetestDue {
-		out = append(out, []string{"retest due", d.Job, d.Due, "", ""})
+		out = append(out, []string{"retest due", d.Job, "1", "", "", "", d.File, d.Due})
+	}
+	for _, e := range s.Errors {
+		out = append(out, []string{"not judged", e.Message, "", "", "", "", fmt.Sprintf("%s:%d:%d", e.File, e.Line, e.Column), ""})
 	}
 	return out
 }

@@ -8,6 +8,7 @@ import (
 	"html/template"
 	"io"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"github.com/slablint/slablint/internal/finding"
@@ -16,7 +17,7 @@ import (
 //go:embed summary.tmpl
 var pageText string
 
-var page = template.Must(template.New("summary").Funcs(template.FuncMap{"share": share, "bar": barOf, "after": func() int { return mostShown + 1 }}).Parse(pageText))
+var page = template.Must(template.New("summary").Funcs(template.FuncMap{"share": share, "split": split, "bar": barOf, "after": func() int { return mostShown + 1 }}).Parse(pageText))
 
 // formats lists how a summary can be written, the default first.
 func formats() []string { return []string{"text", "json", "csv", "html"} }
@@ -45,7 +46,7 @@ func Write(w io.Writer, s Summary, format string) error {
 		out.Flush()
 		return out.Error()
 	case "html":
-		if err := page.Execute(w, map[string]any{"S": s, "Notice": finding.Notice}); err != nil {
+		if err := page.Execute(w, map[string]any{"S": s, "Most": s.charts(), "Notice": finding.Notice}); err != nil {
 			return fmt.Errorf("summary page: %w", err)
 		}
 		return nil
@@ -61,10 +62,6 @@ func harmless(s string) string {
 	return s
 }
 
-// fullBar is the length of the longest bar, percent of the line; its number
-// stands behind it.
-const fullBar = 80
-
 // Most requirements that a page shows unfolded.
 const mostShown = 15
 
@@ -74,20 +71,16 @@ func (s Summary) Often() []Count { return s.Requirements[:min(len(s.Requirements
 // Seldom are the rest.
 func (s Summary) Seldom() []Count { return s.Requirements[len(s.Often()):] }
 
-// share is the length of a bar, percent of the line.
+// fullBar is the length of the longest bar, percent of the line; its number
+// stands behind it.
+const fullBar = 80
+
+// share is the length of a bar, percent of the line; only nothing has none.
 func share(n, most int) int {
-	if most == 0 {
+	if n == 0 || most == 0 {
 		return 0
 	}
 	return max(1, fullBar*n/most)
-}
-
-// Longest is the largest number of jobs among the requirements.
-func (s Summary) Longest() int {
-	if len(s.Requirements) == 0 {
-		return 0
-	}
-	return s.Requirements[0].Jobs
 }
 
 // bar is a count with the length of its bar.
@@ -98,32 +91,56 @@ type bar struct {
 
 func barOf(c Count, most int) bar { return bar{c, share(c.Jobs, most)} }
 
-// MostReduced is the largest number of jobs in a band of reduction.
-func (s Summary) MostReduced() int {
-	most := 0
-	for _, b := range s.Reduction {
-		most = max(most, b.Jobs)
+// split is a table of groups and the number that its bars are measured by.
+func split(splits []Split, most int) map[string]any {
+	return map[string]any{"Splits": splits, "Most": most}
+}
+
+// most is the largest number of a chart, which the other bars are measured by.
+func most[T any](list []T, number func(T) int) int {
+	n := 0
+	for _, item := range list {
+		n = max(n, number(item))
 	}
-	return most
+	return n
+}
+
+// charts are the numbers that bars are as long as the share of.
+func (s Summary) charts() map[string]int {
+	jobs := func(p Split) int { return p.Ready + p.Hold }
+	return map[string]int{
+		"requirements": most(s.Requirements, func(c Count) int { return c.Jobs }),
+		"grades":       most(s.Grades, func(c Count) int { return c.Findings }),
+		"reduction":    most(s.Reduction, func(b Band) int { return b.Jobs }),
+		"splits":       max(most(s.Months, jobs), most(s.Crew, jobs), most(s.Profiles, jobs)),
+	}
 }
 
 func text(w io.Writer, s Summary) error {
 	var b strings.Builder
 	group := ""
 	for _, row := range s.rows()[1:] {
+		name := strings.Map(printable, row[1])
 		if row[0] != group {
 			group = row[0]
 			fmt.Fprintf(&b, "\n%s\n", group)
 		}
-		name := row[1]
-		fmt.Fprintf(&b, "  %s%s %8s", name, strings.Repeat(" ", max(1, 48-utf8.RuneCountInString(name))), row[2])
+		switch {
+		case group == "not judged":
+			fmt.Fprintf(&b, "  %s: %s\n", strings.Map(printable, row[6]), name)
+			continue
+		case group == "retest due":
+			fmt.Fprintf(&b, "  %s  %s  %s\n", row[7], name, strings.Map(printable, row[6]))
+			continue
+		}
+		fmt.Fprintf(&b, "  %s%s %5s", name, strings.Repeat(" ", max(1, 40-utf8.RuneCountInString(name))), row[2])
 		if row[3] != "" {
-			fmt.Fprintf(&b, "  %s ready, %s on hold", row[3], row[4])
+			fmt.Fprintf(&b, "  %4s ready %4s on hold", row[3], row[4])
+		}
+		if row[5] != "" {
+			fmt.Fprintf(&b, "  %s open", row[5])
 		}
 		b.WriteByte('\n')
-	}
-	for _, e := range s.Errors {
-		fmt.Fprintf(&b, "\n%s:%d:%d: %s", e.File, e.Line, e.Column, strings.Map(printable, e.Message))
 	}
 	fmt.Fprintf(&b, "\n%s\n%d jobs: %d ready, %d on hold, %d not judged; %d retests due by %s\n",
 		finding.Notice, s.Jobs, s.Ready, s.Hold, s.NotJudged, len(s.RetestDue), s.AsOf)
@@ -132,7 +149,7 @@ func text(w io.Writer, s Summary) error {
 }
 
 func printable(r rune) rune {
-	if r < ' ' || r == 0x7f {
+	if !unicode.IsPrint(r) {
 		return ' '
 	}
 	return r
