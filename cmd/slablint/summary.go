@@ -47,7 +47,7 @@ func newSummary(w world) *cobra.Command {
 func (f *checkFlags) writeSummary(w world, s summary.Summary) error {
 	formats := f.formats
 	if len(formats) == 0 {
-		formats = summary.Formats()[:1]
+		formats = []string{"text"}
 	}
 	if len(f.outputs) > len(formats) {
 		return errors.New("--output is given more often than --format")

@@ -128,7 +128,7 @@ func withoutLooseEnds(fields []Field, there map[string]bool) []Field {
 			continue
 		}
 		if len(f.Fields) > 0 {
-			if f.Fields = withoutLooseEnds(f.Fields, there); Count(f.Fields) == 0 {
+			if f.Fields = withoutLooseEnds(f.Fields, there); !slices.ContainsFunc(f.Fields, asks) {
 				continue
 			}
 		}
@@ -136,6 +136,9 @@ func withoutLooseEnds(fields []Field, there map[string]bool) []Field {
 	}
 	return out
 }
+
+// asks reports whether a field gives something to fill in.
+func asks(f Field) bool { return f.Name != "id" }
 
 // paths adds the places of all fields.
 func paths(fields []Field, to map[string]bool) map[string]bool {
