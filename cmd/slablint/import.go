@@ -6,7 +6,10 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"github.com/spf13/cobra"
 
@@ -25,7 +28,8 @@ func newImport(w world) *cobra.Command {
 		Use:   "import --map FILE --output DIR SHEET",
 		Short: "Write one record for each row of a CSV or XLSX sheet",
 		Long: "Writes one YAML record for each row. Every cell that has no place in its record is\n" +
-			"reported; nothing is made up. Exit status 1 when a cell or a row was left out.",
+			"reported by its address; nothing is made up. Exit status 1 when a cell or a row was\n" +
+			"left out.",
 		Args: cobra.ExactArgs(1),
 		RunE: func(_ *cobra.Command, args []string) error {
 			if mapping == "" || output == "" {
@@ -35,7 +39,7 @@ func newImport(w world) *cobra.Command {
 			if err != nil {
 				return err
 			}
-			return writeRows(w, rows, output)
+			return writeRows(w, filepath.Base(args[0]), rows, output)
 		},
 	}
 	cmd.Flags().StringVar(&mapping, "map", "", "file that says where each column goes")
@@ -82,37 +86,44 @@ func importRows(sheet, mapping string) ([]intake.Row, error) {
 	return c.Rows(), nil
 }
 
-func writeRows(w world, rows []intake.Row, folder string) error {
+func writeRows(w world, sheet string, rows []intake.Row, folder string) error {
 	if err := os.MkdirAll(folder, 0o755); err != nil {
 		return err
 	}
 	var said strings.Builder
-	taken := map[string]int{}
+	taken := map[string]intake.Row{}
 	written, left := 0, 0
 	for _, row := range rows {
 		for _, u := range row.Unplaced {
 			left++
 			place := fmt.Sprintf("row %d", u.Row)
-			if u.Column != "" {
-				place += fmt.Sprintf(", %s: %q", u.Column, u.Text)
+			if u.Cell != "" {
+				place = u.Cell
 			}
-			fmt.Fprintf(&said, "%s: %s\n", place, u.Reason)
+			if u.Column != "" {
+				place += ", " + strings.Map(printable, u.Column)
+			}
+			if u.Text != "" {
+				place += fmt.Sprintf(": %q", u.Text)
+			}
+			fmt.Fprintf(&said, "%s: %s: %s\n", sheet, place, u.Reason)
 		}
 		if row.YAML == nil {
-			fmt.Fprintf(&said, "row %d: no record was written\n", row.Number)
+			fmt.Fprintf(&said, "%s: row %d: no record was written\n", sheet, row.Number)
 			continue
 		}
 		name := fileName(row)
-		if other, twice := taken[name]; twice {
+		folded := strings.ToLower(name) // some disks do not tell capitals apart
+		if other, twice := taken[folded]; twice {
 			left++
-			fmt.Fprintf(&said, "row %d: the job number is that of row %d; no record was written\n", row.Number, other)
+			fmt.Fprintf(&said, "%s: row %d: the job number %q gives the same file as %q in row %d; no record was written\n", sheet, row.Number, row.Job, other.Job, other.Number)
 			continue
 		}
-		taken[name] = row.Number
+		taken[folded] = row
 		path := filepath.Join(folder, name)
 		if _, err := os.Stat(path); err == nil {
 			left++
-			fmt.Fprintf(&said, "row %d: %s is already there and was left as it is\n", row.Number, path)
+			fmt.Fprintf(&said, "%s: row %d: %s is already there and was left as it is\n", sheet, row.Number, path)
 			continue
 		}
 		if err := replace.File(path, func(out io.Writer) error { _, err := out.Write(row.YAML); return err }); err != nil {
@@ -130,16 +141,37 @@ func writeRows(w world, rows []intake.Row, folder string) error {
 	return nil
 }
 
-// fileName is safe whatever the job number holds.
+// longest is how many bytes of a job number a file name takes.
+const longest = 100
+
+// fileName is safe on any disk whatever the job number holds, and never hidden.
 func fileName(row intake.Row) string {
 	name := strings.Map(func(r rune) rune {
-		if r == '/' || r == '\\' || r == ':' || r < ' ' {
+		if strings.ContainsRune(`/\:*?"<>|`, r) || !unicode.IsPrint(r) {
 			return '-'
 		}
 		return r
 	}, row.Job)
-	if strings.Trim(name, ".- ") == "" {
+	for len(name) > longest {
+		_, size := utf8.DecodeLastRuneInString(name)
+		name = name[:len(name)-size]
+	}
+	name = strings.TrimRight(strings.TrimLeft(name, ".- "), ". ")
+	switch {
+	case name == "":
 		name = fmt.Sprintf("row-%d", row.Number)
+	case reserved.MatchString(name):
+		name = "job-" + name
 	}
 	return name + ".yaml"
+}
+
+// reserved are names that Windows keeps for devices, and that of the settings.
+var reserved = regexp.MustCompile(`(?i)^(con|prn|aux|nul|com[0-9]|lpt[0-9]|slablint)(\..*)?$`)
+
+func printable(r rune) rune {
+	if !unicode.IsPrint(r) {
+		return ' '
+	}
+	return r
 }

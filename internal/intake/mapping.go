@@ -65,7 +65,13 @@ func (r *mappingReader) mapping(root *record.Node) Mapping {
 			m.Sheet = n.Text()
 		case "columns":
 			for j := range n.Len() {
-				m.Columns = append(m.Columns, r.column(n.Item(j)))
+				c := r.column(n.Item(j))
+				for _, other := range m.Columns {
+					if r.err == nil && (c.Path.HasPrefix(other.Path) || other.Path.HasPrefix(c.Path)) {
+						r.fail(n.Item(j), "the columns %q and %q both go to %s", other.Heading, c.Heading, c.Path)
+					}
+				}
+				m.Columns = append(m.Columns, c)
 			}
 		case "constants":
 			for j := range n.Len() {

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/record"
 )
 
@@ -23,6 +24,9 @@ type tree struct {
 func (c *Converter) tree(placed []cell) *tree {
 	root := &tree{}
 	for _, constant := range c.mapping.Constants {
+		if !c.applies(constant.Path, placed) {
+			continue
+		}
 		root.put(constant.Path.Split(), written(constant.Node))
 	}
 	for _, p := range placed {
@@ -30,6 +34,22 @@ func (c *Converter) tree(placed []cell) *tree {
 	}
 	root.identify(c.shape, "")
 	return root
+}
+
+// applies keeps a constant from making up an entry of a list: where columns
+// fill an entry, its constants belong to it only when a cell did.
+func (c *Converter) applies(path place.Pointer, placed []cell) bool {
+	tokens := path.Split()
+	for i := len(tokens) - 1; i > 0; i-- {
+		if _, err := strconv.Atoi(tokens[i]); err != nil {
+			continue
+		}
+		entry := place.Pointer("/" + strings.Join(tokens[:i+1], "/"))
+		if slices.ContainsFunc(c.mapping.Columns, func(column Column) bool { return column.Path.HasPrefix(entry) }) {
+			return slices.ContainsFunc(placed, func(p cell) bool { return p.path.HasPrefix(entry) })
+		}
+	}
+	return true
 }
 
 func written(n *record.Node) string {
@@ -77,18 +97,23 @@ func (t *tree) member(name string) *tree {
 // identify gives elements an id where their kind has one, and drops elements
 // that no cell filled.
 func (t *tree) identify(shape *record.Shape, list string) {
-	t.elements = slices.DeleteFunc(t.elements, func(e *tree) bool { return e.value == "" && len(e.members) == 0 && len(e.elements) == 0 })
 	for i, e := range t.elements {
+		if e.blank() {
+			continue
+		}
 		if shape.Items().Field("id") != nil && !slices.ContainsFunc(e.members, func(m *tree) bool { return m.name == "id" }) {
 			id := &tree{name: "id", value: strconv.Quote(strings.TrimSuffix(strings.ReplaceAll(list, "_", "-"), "s") + "-" + strconv.Itoa(i+1))}
 			e.members = slices.Insert(e.members, 0, id)
 		}
 		e.identify(shape.Items(), list)
 	}
+	t.elements = slices.DeleteFunc(t.elements, (*tree).blank)
 	for _, m := range t.members {
 		m.identify(shape.Field(m.name), m.name)
 	}
 }
+
+func (t *tree) blank() bool { return t.value == "" && len(t.members) == 0 && len(t.elements) == 0 }
 
 func (t *tree) yaml() []byte {
 	var b bytes.Buffer
