@@ -218,7 +218,7 @@ func (b *builder) lines() int {
 
 // units are what to write behind a number, in the trade's units and in SI.
 var units = map[string]string{
-	"angle": "deg", "area": "ft2 or m2", "current": "A", "date": "date", "duration": "h", "exposure": "WLM",
+	"angle": "deg", "area": "ft2 or m2", "current": "A", "date": "date", "duration": "h or d or years", "exposure": "WLM",
 	"flow": "cfm or L/s", "length": "ft in or m", "number": "", "power": "W", "pressure": "inH2O or Pa",
 	"radon": "pCi/L or Bq/m3", "ratio": "%", "slope": "in/ft or mm/m", "temperature": "°F or °C",
 	"thermal-resistance": "R", "time": "date, time", "velocity": "fpm", "voltage": "V", "volume": "gal or L",
