@@ -23,7 +23,7 @@ func TestOtherPagesInTheBrowser(t *testing.T) {
 	for i, name := range []string{"J-1", "J-2 عربي", "Schwerlastschwingungsdämpferaufhängung"} {
 		counter.Add(archive.Facts{
 			Job: name, File: "jobs/" + name + ".yaml", Ready: i == 0, Profiles: []string{"us-epa-1994"}, Month: "2026-03", Crew: []string{name},
-			Open:      []archive.Held{{Requirement: "exhaust.clearance_to_openings", Title: "The outlet keeps its distance from openings of this house"}},
+			Open:      []archive.Open{{Requirement: "exhaust.clearance_to_openings", Title: "The outlet keeps its distance from openings of this house", Grade: finding.Hazard}},
 			Reduction: 80 + float64(i), Reduced: true, RetestDue: day,
 		})
 	}
