@@ -125,11 +125,11 @@ func text(w io.Writer, s Summary) error {
 			group = row[0]
 			fmt.Fprintf(&b, "\n%s\n", group)
 		}
-		switch {
-		case group == "not judged":
+		switch group {
+		case "not judged":
 			fmt.Fprintf(&b, "  %s: %s\n", strings.Map(printable, row[6]), name)
 			continue
-		case group == "retest due":
+		case "retest due":
 			fmt.Fprintf(&b, "  %s  %s  %s\n", row[7], name, strings.Map(printable, row[6]))
 			continue
 		}
