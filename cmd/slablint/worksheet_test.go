@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"net/url"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"regexp"
 	"slices"
@@ -17,6 +16,7 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"github.com/slablint/slablint/internal/form"
+	"github.com/slablint/slablint/internal/look"
 )
 
 // sheets are worksheets from short to as long as they get: two standards, a
@@ -105,7 +105,7 @@ var leaf = regexp.MustCompile(`/Type\s*/Page\b`)
 // at the side. Without a browser the test fails where CI is true; elsewhere it
 // says that nobody has looked.
 func TestSheetPrintsOnFourPages(t *testing.T) {
-	browser := startBrowser(t)
+	browser := look.Browser(t)
 	if browser == nil {
 		return
 	}
@@ -141,34 +141,4 @@ func TestSheetPrintsOnFourPages(t *testing.T) {
 			t.Errorf("%s %s: the page is wider than its window, %v", s.foundation, s.system, err)
 		}
 	}
-}
-
-func startBrowser(t *testing.T) context.Context {
-	t.Helper()
-	program := ""
-	for _, name := range []string{"chromium", "chromium-browser", "google-chrome"} {
-		if found, err := exec.LookPath(name); err == nil {
-			program = found
-			break
-		}
-	}
-	if program == "" {
-		if os.Getenv("CI") == "true" {
-			t.Fatal("no Chromium to print the sheets with")
-		}
-		t.Log("no Chromium here: nobody has looked at the sheets")
-		return nil
-	}
-	options := []chromedp.ExecAllocatorOption{chromedp.ExecPath(program), chromedp.UserDataDir(t.TempDir())}
-	for _, flag := range []string{"headless", "no-sandbox", "disable-gpu", "no-first-run", "disable-background-networking", "disable-component-update", "disable-sync"} {
-		options = append(options, chromedp.Flag(flag, true))
-	}
-	allocator, stop := chromedp.NewExecAllocator(context.Background(), options...)
-	t.Cleanup(stop)
-	ctx, quit := chromedp.NewContext(allocator)
-	t.Cleanup(quit)
-	if err := chromedp.Do(ctx); err != nil {
-		t.Fatal(err)
-	}
-	return ctx
 }

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"net/url"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"strings"
 	"sync"
@@ -20,39 +19,13 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/look"
 )
 
-// browser starts Chromium for a test. Without one the test fails where CI is
-// true; elsewhere it says so and checks nothing, and what needs no browser is
-// checked in html_test.go.
+// browser starts Chromium for pages that must fit without a scroll bar's help.
 func browser(t *testing.T) context.Context {
 	t.Helper()
-	program := ""
-	for _, name := range []string{"chromium", "chromium-browser", "google-chrome"} {
-		if found, err := exec.LookPath(name); err == nil {
-			program = found
-			break
-		}
-	}
-	if program == "" {
-		if os.Getenv("CI") == "true" {
-			t.Fatal("no Chromium to look at the pages with")
-		}
-		t.Log("no Chromium here: nobody has looked at the pages")
-		return nil
-	}
-	options := []chromedp.ExecAllocatorOption{chromedp.ExecPath(program), chromedp.UserDataDir(t.TempDir())}
-	for _, flag := range []string{"headless", "no-sandbox", "disable-gpu", "disable-quic", "no-first-run", "disable-background-networking", "disable-component-update", "disable-sync", "hide-scrollbars"} {
-		options = append(options, chromedp.Flag(flag, true))
-	}
-	allocator, stop := chromedp.NewExecAllocator(context.Background(), options...)
-	t.Cleanup(stop)
-	ctx, quit := chromedp.NewContext(allocator)
-	t.Cleanup(quit)
-	if err := chromedp.Do(ctx); err != nil {
-		t.Fatal(err)
-	}
-	return ctx
+	return look.Browser(t, "hide-scrollbars")
 }
 
 // tab is one page, loaded, with everything that it complained about or asked

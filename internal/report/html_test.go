@@ -8,12 +8,12 @@ import (
 	"io"
 	"math"
 	"regexp"
-	"strconv"
 	"strings"
 	"testing"
 	"time"
 
 	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/look"
 )
 
 // pages are the reports that the checks of the page go over.
@@ -249,12 +249,8 @@ func TestPageContrast(t *testing.T) {
 	}
 	for i, mode := range []string{"light", "dark", "print"} {
 		colours := map[string][3]float64{}
-		for _, m := range regexp.MustCompile(`--([a-z]+):#([0-9a-f]{6})`).FindAllStringSubmatch(modes[i][1], -1) {
-			n, err := strconv.ParseUint(m[2], 16, 32)
-			if err != nil {
-				t.Fatal(err)
-			}
-			colours[m[1]] = [3]float64{float64(n >> 16), float64(n >> 8 & 0xff), float64(n & 0xff)}
+		for _, m := range regexp.MustCompile(`--([a-z]+):(#[0-9a-f]{6})`).FindAllStringSubmatch(modes[i][1], -1) {
+			colours[m[1]] = look.RGB(t, m[2])
 		}
 		for _, pair := range []struct {
 			on, what string
@@ -268,30 +264,14 @@ func TestPageContrast(t *testing.T) {
 			if !okG || !okC {
 				t.Fatalf("%s has no colour %s or %s", mode, pair.on, pair.what)
 			}
-			if c := contrastRatio(colour, ground); c < pair.least {
+			if c := look.Contrast(colour, ground); c < pair.least {
 				t.Errorf("%s: %s on %s has a contrast of %.2f, want %.1f", mode, pair.what, pair.on, c, pair.least)
 			}
 		}
 	}
-	if c := contrastRatio([3]float64{}, [3]float64{255, 255, 255}); math.Abs(c-21) > 1e-9 {
+	if c := look.Contrast([3]float64{}, [3]float64{255, 255, 255}); math.Abs(c-21) > 1e-9 {
 		t.Errorf("black on white is %v to 1, want 21", c)
 	}
-}
-
-// contrastRatio is that of WCAG 2.2.
-func contrastRatio(a, b [3]float64) float64 {
-	luminance := func(c [3]float64) float64 {
-		for i := range c {
-			if v := c[i] / 255; v <= 0.04045 {
-				c[i] = v / 12.92
-			} else {
-				c[i] = math.Pow((v+0.055)/1.055, 2.4)
-			}
-		}
-		return 0.2126*c[0] + 0.7152*c[1] + 0.0722*c[2]
-	}
-	la, lb := luminance(a), luminance(b)
-	return (math.Max(la, lb) + 0.05) / (math.Min(la, lb) + 0.05)
 }
 
 // A page without photos stays below 200 kB.
