@@ -226,21 +226,7 @@ func (h htmlJob) Light() int {
 func (h htmlJob) Subjects(items []htmlItem) int { return h.Listed([]htmlGroup{{Items: items}}) }
 
 // Holding says how much of what holds the job there is of each verdict.
-func (h htmlJob) Holding() string {
-	var parts []string
-	for _, v := range finding.Verdicts() {
-		n := 0
-		for _, f := range h.Findings {
-			if f.Holds && f.Verdict == v {
-				n++
-			}
-		}
-		if n > 0 {
-			parts = append(parts, fmt.Sprintf("%d %s", n, verdictWords(v)))
-		}
-	}
-	return strings.Join(parts, ", ")
-}
+func (h htmlJob) Holding() string { return holding(h.Findings, verdictWords) }
 
 // Head opens a heading of a level, counted from that of the job.
 func (h htmlJob) Head(level int) template.HTML { return h.heading("<", level) }

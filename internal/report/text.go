@@ -74,22 +74,28 @@ func outcome(j finding.Job) []word {
 		return append([]word{{"ready", green}}, prose(about+")", plain)...)
 	}
 	words := append([]word{{"hold:", red}}, prose(fmt.Sprintf("%d open", j.HeldBy), plain)...)
+	if held := holding(j.Findings, func(v finding.Verdict) string { return string(v) }); held != "" {
+		words = append(words, prose("("+held+")", plain)...)
+	}
+	return words
+}
+
+// holding says how much of what holds a job there is of each verdict, in the
+// words for it.
+func holding(findings []finding.Finding, words func(finding.Verdict) string) string {
 	var parts []string
 	for _, v := range finding.Verdicts() {
 		n := 0
-		for _, f := range j.Findings {
+		for _, f := range findings {
 			if f.Holds && f.Verdict == v {
 				n++
 			}
 		}
 		if n > 0 {
-			parts = append(parts, fmt.Sprintf("%d %s", n, v))
+			parts = append(parts, fmt.Sprintf("%d %s", n, words(v)))
 		}
 	}
-	if len(parts) > 0 {
-		words = append(words, prose("("+strings.Join(parts, ", ")+")", plain)...)
-	}
-	return words
+	return strings.Join(parts, ", ")
 }
 
 // noted are the findings that are due and worth reading, though they do not
