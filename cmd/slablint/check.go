@@ -2,6 +2,7 @@ package main
 
 import (
 	"bufio"
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -176,6 +177,27 @@ func (f *checkFlags) open(options pipeline.Options) (*pipeline.Pipeline, error) 
 // the exit status as an error.
 func (f *checkFlags) finish(w world, r *finding.Report) error {
 	completeRulebook(r)
+	err := f.writeFormats(w, func(format string, toFile bool) (func(io.Writer) error, error) {
+		write, err := report.Named(format)
+		options := report.Options{All: f.all, Width: 80}
+		if !toFile {
+			options.Colour = w.colour
+			options.Width = cmp.Or(w.width, options.Width)
+		}
+		return func(out io.Writer) error { return write(out, *r, options) }, err
+	})
+	if err != nil {
+		return err
+	}
+	if status := outcome.Status(*r); status != outcome.StatusReady {
+		return statusError(status)
+	}
+	return nil
+}
+
+// writeFormats writes every format asked for, text if none was, to the file at
+// the same place or else to standard output.
+func (f *checkFlags) writeFormats(w world, writer func(format string, toFile bool) (func(io.Writer) error, error)) error {
 	formats := f.formats
 	if len(formats) == 0 {
 		formats = []string{"text"}
@@ -183,32 +205,23 @@ func (f *checkFlags) finish(w world, r *finding.Report) error {
 	if len(f.outputs) > len(formats) {
 		return errors.New("--output is given more often than --format")
 	}
-	for i, name := range formats {
-		write, err := report.Named(name)
+	for i, format := range formats {
+		toFile := i < len(f.outputs) && f.outputs[i] != "-"
+		write, err := writer(format, toFile)
 		if err != nil {
 			return err
 		}
-		options := report.Options{All: f.all, Width: 80}
-		if i < len(f.outputs) && f.outputs[i] != "-" {
-			if err := replace.File(f.outputs[i], func(out io.Writer) error { return write(out, *r, options) }); err != nil {
-				return err
+		if toFile {
+			err = replace.File(f.outputs[i], write)
+		} else {
+			out := bufio.NewWriter(w.out)
+			if err = write(out); err == nil {
+				err = out.Flush()
 			}
-			continue
 		}
-		options.Colour = w.colour
-		if w.width > 0 {
-			options.Width = w.width
-		}
-		out := bufio.NewWriter(w.out)
-		if err := write(out, *r, options); err != nil {
+		if err != nil {
 			return err
 		}
-		if err := out.Flush(); err != nil {
-			return err
-		}
-	}
-	if status := outcome.Status(*r); status != outcome.StatusReady {
-		return statusError(status)
 	}
 	return nil
 }

@@ -12,6 +12,7 @@ import (
 	"github.com/slablint/slablint/internal/finding"
 	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/pipeline"
+	"github.com/slablint/slablint/internal/record"
 )
 
 // verdict is what came of one source.
@@ -51,12 +52,9 @@ func judgeInto(ctx context.Context, o walk, p *pipeline.Pipeline, sources iter.S
 func judgeOne(ctx context.Context, p *pipeline.Pipeline, pictures bool) func(archive.Source, error) verdict {
 	ctx = context.WithoutCancel(ctx)
 	return func(s archive.Source, err error) verdict {
-		if err != nil {
-			return verdict{file: s.Name, errs: []finding.Error{archive.AsError(s.Name, err)}}
-		}
-		doc, bad := s.Read()
-		if bad != nil {
-			return verdict{file: s.Name, errs: []finding.Error{*bad}}
+		doc, errs := readSource(s, err)
+		if len(errs) > 0 {
+			return verdict{file: s.Name, errs: errs}
 		}
 		job, done, errs := p.RunWithInput(ctx, doc, s.Files)
 		if pictures && len(errs) == 0 {
@@ -64,6 +62,18 @@ func judgeOne(ctx context.Context, p *pipeline.Pipeline, pictures bool) func(arc
 		}
 		return verdict{s.Name, job, errs}
 	}
+}
+
+// readSource reads one source, or says why it cannot be read.
+func readSource(s archive.Source, err error) (*record.Document, []finding.Error) {
+	if err != nil {
+		return nil, []finding.Error{archive.AsError(s.Name, err)}
+	}
+	doc, bad := s.Read()
+	if bad != nil {
+		return nil, []finding.Error{*bad}
+	}
+	return doc, nil
 }
 
 // walk is how a command goes through many records; the zero value goes through

@@ -12,7 +12,6 @@ import (
 	"github.com/slablint/slablint/internal/finding"
 	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/pipeline"
-	"github.com/slablint/slablint/internal/replace"
 	"github.com/slablint/slablint/internal/summary"
 )
 
@@ -45,24 +44,11 @@ func newSummary(w world) *cobra.Command {
 // writeSummary writes the summary in every format asked for. Records that
 // could not be judged make the exit status that of wrong input.
 func (f *checkFlags) writeSummary(w world, s summary.Summary) error {
-	formats := f.formats
-	if len(formats) == 0 {
-		formats = []string{"text"}
-	}
-	if len(f.outputs) > len(formats) {
-		return errors.New("--output is given more often than --format")
-	}
-	for i, format := range formats {
-		write := func(out io.Writer) error { return summary.Write(out, s, format) }
-		var err error
-		if i < len(f.outputs) && f.outputs[i] != "-" {
-			err = replace.File(f.outputs[i], write)
-		} else {
-			err = write(w.out)
-		}
-		if err != nil {
-			return err
-		}
+	err := f.writeFormats(w, func(format string, _ bool) (func(io.Writer) error, error) {
+		return func(out io.Writer) error { return summary.Write(out, s, format) }, nil
+	})
+	if err != nil {
+		return err
 	}
 	if s.NotJudged > 0 {
 		return statusError(outcome.StatusError)
@@ -86,12 +72,9 @@ func count(ctx context.Context, f *checkFlags, options pipeline.Options, o walk,
 		return err
 	}
 	judge := func(s archive.Source, err error) counted {
-		if err != nil {
-			return counted{file: s.Name, errs: []finding.Error{archive.AsError(s.Name, err)}}
-		}
-		doc, bad := s.Read()
-		if bad != nil {
-			return counted{file: s.Name, errs: []finding.Error{*bad}}
+		doc, errs := readSource(s, err)
+		if len(errs) > 0 {
+			return counted{file: s.Name, errs: errs}
 		}
 		job, done, errs := p.RunWithInput(context.WithoutCancel(ctx), doc, s.Files)
 		if len(errs) > 0 {
