@@ -9,3 +9,5 @@
 #   - input: schema.canonical
 #   - data.profile: schema.profile
 package policy
+
+import rego.v2

@@ -18,9 +18,9 @@ var offsets = map[string]string{
 
 // table holds every unit, the SI unit of a dimension first. The figure beside a
 // factor is the one of NIST Special Publication 811 (2008), Guide for the Use of
-// the International System of Units, App. B.8, read in a public transcription of
-// it; "exact" says that no digits follow. Where the figure is rounded, the factor
-// is the definition behind it: pound-force 4.4482216152605 N, U.S. gallon
+// the International System of Units, App. B.8, read in a public copy of it;
+// "exact" says that no digits follow. Where the figure is rounded, the factor is
+// the definition behind it: pound-force 4.4482216152605 N, U.S. gallon
 // 231 in3, International Table Btu 1055.05585262 J (these three from memory).
 //
 // Three bases are not the SI's own, on purpose. Exposure stays in WLM, in which
