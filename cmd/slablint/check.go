@@ -91,9 +91,14 @@ func (f *checkFlags) run(ctx context.Context, w world, p *pipeline.Pipeline, pat
 	r := newReport()
 	err := judgeInto(ctx, o, p, sources, f.pictures(), &r)
 	var cut *interrupted
-	if errors.As(err, &cut) {
+	var last *enough
+	switch {
+	case errors.As(err, &cut):
 		r.Errors = append(r.Errors, cut.asError(paths))
-	} else if err != nil {
+	case errors.As(err, &last):
+		last.tell(w)
+		r.Stopped = last.sentence()
+	case err != nil:
 		return err
 	}
 	return afterCut(cut, f.finish(w, &r))

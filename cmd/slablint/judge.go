@@ -106,7 +106,23 @@ func (e *interrupted) asError(paths []string) finding.Error {
 	return finding.Error{File: paths[0], Line: 1, Column: 1, Message: e.Error()}
 }
 
-var errEnough = errors.New("stopped at the first record that is not ready")
+// enough says at which record a walk ended that was to end at the first one
+// that is not ready.
+type enough struct{ last string }
+
+func (e *enough) Error() string {
+	return "stopped at " + e.last + ", the first record that is not ready"
+}
+
+// sentence is the same as a report shows it, so that what is judged does not
+// look like all there is.
+func (e *enough) sentence() string {
+	return "S" + e.Error()[1:] + "; records after it were not judged."
+}
+
+func (e *enough) tell(w world) {
+	_, _ = fmt.Fprintf(w.errs, "slablint: %v\n", e) // nobody is left to tell
+}
 
 // Once this many records are judged the start is long over: the rulebook runs
 // the fast way, and what preparing it took is given back. Collecting less often
@@ -118,7 +134,8 @@ const (
 )
 
 // through judges sources with several goroutines and emits what came of them in
-// their order. When the context ends it returns *interrupted.
+// their order. It returns *interrupted when the context ends and *enough when a
+// record was the last by the terms of the walk.
 func through[T interface {
 	of() (file string, status int)
 }](ctx context.Context, o walk, sources iter.Seq2[archive.Source, error], judge func(archive.Source, error) T, emit func(T) error) error {
@@ -133,16 +150,12 @@ func through[T interface {
 		}
 		o.progress.tick()
 		if o.failFast && status != outcome.StatusReady {
-			return errEnough
+			return &enough{file}
 		}
 		return nil
 	})
 	o.progress.end(o.world.errs)
-	switch {
-	case errors.Is(err, errEnough):
-		_, _ = fmt.Fprintf(o.world.errs, "slablint: stopped at %s, the first record that is not ready\n", so.last) // nobody is left to tell
-		return nil
-	case err != nil && errors.Is(err, ctx.Err()):
+	if err != nil && errors.Is(err, ctx.Err()) {
 		return &so
 	}
 	return err

@@ -51,8 +51,13 @@ func (f *checkFlags) stream(ctx context.Context, o walk, p *pipeline.Pipeline, p
 			_, err := out.Write(l.text)
 			return err
 		})
-		if errors.As(err, &cut) {
+		var last *enough
+		switch {
+		case errors.As(err, &cut):
 			return report.JSONLine(out, finding.Job{}, []finding.Error{cut.asError(paths)}, report.Options{})
+		case errors.As(err, &last):
+			last.tell(o.world)
+			return report.JSONStopped(out, last.sentence())
 		}
 		return err
 	}

@@ -14,6 +14,7 @@ type Report struct {
 	Rulebook Rulebook `json:"rulebook"`
 	Jobs     []Job    `json:"jobs"`
 	Errors   []Error  `json:"errors"`
+	Stopped  string   `json:"stopped,omitempty"` // why records were left out, as a sentence; "" when all were judged
 }
 
 // Rulebook identifies what the records were judged by. When the jobs of one

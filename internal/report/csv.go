@@ -13,7 +13,8 @@ import (
 )
 
 // csvColumns are the names in the first row. A row is about the run, a job, a
-// finding or an input that was not judged: the first column says which.
+// finding, an input that was not judged or a run that left records out: the
+// first column says which.
 var csvColumns = []string{
 	"row", "file", "line", "column", "job", "job_stage", "outcome", "requirement", "subject", "verdict", "grade", "stage", "due", "holds",
 	"title", "message", "measured", "limit", "missing", "reason", "why", "remedy", "document", "edition", "section", "basis", "profile",
@@ -40,6 +41,9 @@ func CSV(w io.Writer, r finding.Report, o Options) error {
 	}
 	for _, e := range r.Errors {
 		table.add(map[string]string{"row": "error", "file": e.File, "line": csvNumber(e.Line), "column": csvNumber(e.Column), "message": e.Message})
+	}
+	if r.Stopped != "" {
+		table.add(map[string]string{"row": "stopped", "message": r.Stopped})
 	}
 	if err := table.text.Flush(); err != nil { // the first one of all writes
 		return fmt.Errorf("write CSV report: %w", err)

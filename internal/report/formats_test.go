@@ -137,11 +137,11 @@ func TestWritersLeaveTheReportAsItIs(t *testing.T) {
 }
 
 // Every report must show by what and on what it was made, and what it is worth.
-func TestEveryFormatStatesItsOrigin(t *testing.T) {
+func TestEveryFormatStatesItsOriginAndItsEnd(t *testing.T) {
 	for _, f := range Formats() {
 		for _, s := range samples() {
 			got := render(t, f.Write, s.report, Options{})
-			wanted := []string{s.report.Notice, s.report.Rulebook.Digest}
+			wanted := []string{s.report.Notice, s.report.Rulebook.Digest, s.report.Stopped}
 			for _, j := range s.report.Jobs {
 				wanted = append(append(wanted, j.SHA256), j.Profiles...)
 			}

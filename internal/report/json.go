@@ -60,6 +60,18 @@ func JSONLine(w io.Writer, job finding.Job, errs []finding.Error, o Options) err
 			Errors []finding.Error `json:"errors"`
 		}{errs}
 	}
+	return jsonLine(w, what)
+}
+
+// JSONStopped writes the last line of a run that left records out, with the
+// sentence that says why: an object with that alone.
+func JSONStopped(w io.Writer, why string) error {
+	return jsonLine(w, struct {
+		Stopped string `json:"stopped"`
+	}{why})
+}
+
+func jsonLine(w io.Writer, what any) error {
 	text, err := encoded(what, "", "")
 	if err == nil {
 		_, err = w.Write(text)

@@ -19,6 +19,9 @@ func JUnit(w io.Writer, r finding.Report, _ Options) error {
 	run := junitSuite{Name: "inputs", Properties: []junitProperty{
 		{"notice", r.Notice}, {"rulebook", r.Rulebook.Digest}, {"profiles", strings.Join(r.Rulebook.Profiles, ", ")}, {"version", r.Rulebook.Version},
 	}}
+	if r.Stopped != "" {
+		run.Properties = append(run.Properties, junitProperty{"stopped", r.Stopped})
+	}
 	for _, e := range r.Errors {
 		message := fmt.Sprintf("%s: %s", at(e.File, e.Line, e.Column).text, e.Message)
 		run.Cases = append(run.Cases, junitCase{Class: "input", Name: e.File, Error: &junitText{Type: "not judged", Message: message}})

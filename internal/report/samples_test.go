@@ -118,6 +118,7 @@ func several() finding.Report {
 	r := reportOf(readyJob(), heldJob(), earlyJob())
 	r.Rulebook.Digest = "several, see each job"
 	r.Errors = errorsOnly().Errors
+	r.Stopped = "Stopped at jobs/early.yaml, the first record that is not ready; records after it were not judged."
 	return r
 }
 

@@ -43,6 +43,9 @@ func SARIF(w io.Writer, r finding.Report, o Options) error {
 			run.Results = append(run.Results, sarifResultOf(job, i, f, at[f.Requirement]))
 		}
 	}
+	if r.Stopped != "" {
+		run.Invocations[0].Notifications = append(run.Invocations[0].Notifications, sarifNotification{Level: "warning", Message: sarifMessage{r.Stopped}})
+	}
 	for _, e := range r.Errors {
 		n := sarifNotification{Level: "error", Message: sarifMessage{e.Message}}
 		if e.File != "" {

@@ -32,6 +32,7 @@ func Text(w io.Writer, r finding.Report, o Options) error {
 	if len(r.Errors) > 0 {
 		p.gap()
 	}
+	p.fill("", indent, prose(r.Stopped, strong))
 	p.foot(r)
 	if alone {
 		p.fill("", indent, outcome(r.Jobs[0]))
