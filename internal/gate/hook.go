@@ -5,10 +5,13 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
+
+	"github.com/slablint/slablint/internal/replace"
 )
 
 // mark is the line by which the gate's own hook is known again.
@@ -107,11 +110,7 @@ func installHook(file, command string) error {
 	case !errors.Is(err, fs.ErrNotExist):
 		return err
 	}
-	temporary := file + ".new"
-	if err := os.WriteFile(temporary, []byte(text), 0o755); err != nil {
-		return err
-	}
-	return os.Rename(temporary, file)
+	return replace.Program(file, func(out io.Writer) error { _, err := io.WriteString(out, text); return err })
 }
 
 func keep(file string) error {

@@ -28,6 +28,18 @@ const staleAfter = time.Hour
 // written to directly, since it cannot be replaced. Temporaries that a killed
 // writer of the same file left behind are removed.
 func File(path string, write func(io.Writer) error) error {
+	return whole(path, 0o666, false, write)
+}
+
+// Program is File for a file that is run: whoever may read it may run it, also
+// where the old one could not be run.
+func Program(path string, write func(io.Writer) error) error {
+	return whole(path, 0o777, true, write)
+}
+
+// whole writes a file that gets the mode as far as the user's mask leaves it. An
+// old file keeps its own permissions unless they are to be made anew.
+func whole(path string, mode fs.FileMode, anew bool, write func(io.Writer) error) error {
 	var old fs.FileInfo
 	target, err := filepath.EvalSymlinks(path)
 	if err != nil {
@@ -42,7 +54,10 @@ func File(path string, write func(io.Writer) error) error {
 	default:
 		old = info
 	}
-	temporary, err := create(target, old)
+	if anew {
+		old = nil
+	}
+	temporary, err := create(target, mode, old)
 	if err != nil {
 		return err
 	}
@@ -57,11 +72,11 @@ func File(path string, write func(io.Writer) error) error {
 }
 
 // create makes a temporary of its own for each writer, with the permissions of
-// the old file or those that the user's mask leaves.
-func create(target string, old fs.FileInfo) (*os.File, error) {
+// the old file or what the user's mask leaves of the mode.
+func create(target string, mode fs.FileMode, old fs.FileInfo) (*os.File, error) {
 	for n := 0; ; n++ {
 		name := fmt.Sprintf("%s.%d-%d%s", hidden(target), os.Getpid(), n, unfinished)
-		file, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+		file, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
 		if errors.Is(err, fs.ErrExist) {
 			continue
 		}

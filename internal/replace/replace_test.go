@@ -105,6 +105,23 @@ func TestPermissionsAreKept(t *testing.T) {
 	}
 }
 
+// What is to be run can be run, also in the place of what could not be.
+func TestPrograms(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "hook")
+	for _, before := range []fs.FileMode{0, 0o644, 0o755} {
+		if before != 0 {
+			put(t, path, "old", before)
+		}
+		if err := Program(path, text("new")); err != nil {
+			t.Fatal(err)
+		}
+		info, err := os.Stat(path)
+		if err != nil || info.Mode().Perm()&0o500 != 0o500 || content(t, path) != "new" {
+			t.Errorf("after %v: %v (%v)", before, info.Mode(), err)
+		}
+	}
+}
+
 func TestLinksAreFollowed(t *testing.T) {
 	folder, other := t.TempDir(), t.TempDir()
 	target, link := filepath.Join(other, "real.json"), filepath.Join(folder, "r.json")
