@@ -48,24 +48,22 @@ func (d *deriver) clearances() []any {
 // clearance is how far an outlet is from an opening of the house's list (o), as
 // measured (m), or both.
 func (d *deriver) clearance(s *system, o, m node) map[string]any {
-	subject, traits := o, []node{o, m}
+	subject := o
 	if !o.exists() {
-		subject, traits = m, []node{m}
+		subject = m
 	}
 	e := map[string]any{"id": s.id() + "/" + subject.id(), "at": string(subject.at()), "system": s.id(), "opening": subject.id()}
 	if m.exists() {
 		e["at"] = string(m.at())
 	}
-	for _, from := range traits {
-		for _, name := range [...]string{"building", "kind"} {
-			if word := from.get(name).text(); word != "" && e[name] == nil {
-				e[name] = word
-			}
+	for _, name := range [...]string{"building", "kind"} {
+		if word, ok := agreed(o, m, name).(string); ok && word != "" {
+			e[name] = word
 		}
-		for _, name := range [...]string{"into_conditioned_space", "operable"} {
-			if yes, b := from.get(name).said(); b.known() && e[name] == nil {
-				e[name] = yes
-			}
+	}
+	for _, name := range [...]string{"into_conditioned_space", "operable"} {
+		if yes, ok := agreed(o, m, name).(bool); ok {
+			e[name] = yes
 		}
 	}
 	straight, drop := s.toOpening(o)
@@ -92,6 +90,19 @@ func (d *deriver) clearance(s *system, o, m node) map[string]any {
 	}
 	e["drop"] = d.recorded(quantity.Length, drop, dropAt, "outlet less top of the opening, "+dropMethod)
 	return e
+}
+
+// agreed is what the list of openings and a measurement say of an opening: what
+// one of them says, or both; nil when they contradict each other.
+func agreed(listed, measured node, name string) any {
+	a, b := listed.get(name), measured.get(name)
+	switch {
+	case !a.exists():
+		return b.value
+	case !b.exists() || a.text() == b.text() && a.isTrue() == b.isTrue():
+		return a.value
+	}
+	return nil
 }
 
 // legs is the length of a way round an obstacle; nil when none is recorded.

@@ -35,7 +35,8 @@ func (s *system) connect() {
 }
 
 // follow finds the segment that one flows into: the one it names, else the next
-// in the list.
+// in the list unless the air of that comes from elsewhere. Where legs meet, each
+// says so: left out by mistake it would move the leg.
 func (s *system) follow(i int) *basis {
 	seg := s.segments[i]
 	seg.next = -1
@@ -54,12 +55,18 @@ func (s *system) follow(i int) *basis {
 		}
 		return refused("no segment of this system has this id", into.at())
 	case i+1 == len(s.segments):
-	case s.segments[i+1].get("starts_at").exists():
+	case s.segments[i+1].get("starts_at").exists(), s.isJoined(i + 1):
 		return lacking(into.at())
 	default:
 		seg.next = i + 1
 	}
 	return nothing
+}
+
+// isJoined says whether some segment names another as the one it flows into.
+func (s *system) isJoined(i int) bool {
+	id := s.segments[i].id()
+	return id != "" && slices.ContainsFunc(s.segments, func(seg *segment) bool { return seg.get("flows_into").text() == id })
 }
 
 // begin finds the suction point that a segment starts at.

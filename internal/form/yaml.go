@@ -49,6 +49,8 @@ func Sample(fields []Field, s Start, turn int) []byte {
 // answer is what somebody could write, in YAML.
 func (f Field) answer(turn int) string {
 	switch {
+	case f.Path == "/systems/*/pipe/*/flows_into":
+		return "" // the only segment has none after it
 	case f.Refers != "" && f.Kind == "list":
 		return "[" + firstID(f.Refers) + "]"
 	case f.Refers != "":

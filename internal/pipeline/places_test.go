@@ -24,8 +24,8 @@ func TestFindingsStandAtWhatIsWrong(t *testing.T) {
 		{"us-epa-1994", "testing.long_enough", "post-1", edits{"measurements/tests/1/end": "2026-03-20T09:00:00-04:00"}, finding.Deficient, "/measurements/tests/1/end", ""},
 		{"us-consensus", "testing.closed_before", "post-1", edits{"measurements/tests/1/device": "charcoal", "measurements/tests/1/blank": false, "measurements/tests/1/closed_from": "2026-03-19T03:00:00-04:00"}, finding.Deficient, "/measurements/tests/1/closed_from", ""},
 		{"us-consensus", "testing.calibrated_monitor", "post-1", edits{"measurements/tests/1/calibration_expires": "2026-03-20"}, finding.Deficient, "/measurements/tests/1/calibration_expires", ""},
-		{"us-epa-1994", "pipe.no_water_trap", "rim", edits{"systems/0/pipe/1/flows_into": "rim"}, finding.Unrecorded, "/systems/0/pipe/1/flows_into", "Cannot be used: flows into (a segment does not flow into itself)."},
-		{"us-epa-1994", "pipe.no_water_trap", "rim", edits{"systems/0/pipe/1/flows_into": "rim", "systems/0/kind": nil}, finding.Unrecorded, "/systems/0/kind", "Not recorded: kind. Cannot be used: flows into (a segment does not flow into itself)."},
+		{"us-epa-1994", "pipe.no_water_trap", "rim", edits{"systems/0/pipe/1/rise": "40 ft"}, finding.Unrecorded, "/systems/0/pipe", "Cannot be used: pipe (pipe segment 1 rises 12.192 m over 3.6576 m of pipe)."},
+		{"us-epa-1994", "pipe.no_water_trap", "rim", edits{"systems/0/pipe/1/length": "-12 ft", "systems/0/pipe/1/rise": nil}, finding.Unrecorded, "/systems/0/pipe/1/length", "Not recorded: rise. Cannot be used: length (a length cannot be below zero)."},
 	} {
 		doc := edited(t, "demo", c.change)
 		job, errs := onlyProfile(t, c.profile).Run(context.Background(), doc, os.DirFS("../../fixtures/demo"))

@@ -152,6 +152,8 @@ func (b *builder) member(members map[string]any, name string, s *shape, at, patt
 		id := list.Last() + "-" + strconv.Itoa(b.counts[list.Last()])
 		b.lists[list] = append(b.lists[list], id)
 		members[name] = id
+	case name == "starts_at" && at.Last() != "0":
+		// The segment before flows into this one.
 	case s.Refers != "":
 		b.references = append(b.references, func() {
 			if id := b.idFor(s, at.Append(name)); id != "" {

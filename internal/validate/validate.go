@@ -1,5 +1,6 @@
-// Package validate checks a record against the published JSON Schema and says
-// of each mistake where it stands, what was found and what was expected.
+// Package validate checks a record against the published JSON Schema, and that it
+// does not say two things of one, and says of each mistake where it stands, what
+// was found and what was expected.
 package validate
 
 import (
@@ -63,6 +64,9 @@ func (v *Validator) Check(doc *record.Document) []finding.Error {
 		found = v.explain(doc, wrong)
 	}
 	found = append(found, v.checkIDs(doc, quick)...)
+	if len(found) == 0 {
+		found = contradictions(doc) // which are told by ids that can be trusted
+	}
 	return report(doc.Name, found)
 }
 
