@@ -184,7 +184,7 @@ func (f *checkFlags) finish(w world, r *finding.Report) error {
 	completeRulebook(r)
 	err := f.writeFormats(w, func(format string, toFile bool) (func(io.Writer) error, error) {
 		write, err := report.Named(format)
-		options := report.Options{All: f.all, Width: 80}
+		options := report.Options{All: f.all, Width: pageWidth}
 		if !toFile {
 			options.Colour = w.colour
 			options.Width = cmp.Or(w.width, options.Width)

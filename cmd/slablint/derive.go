@@ -10,6 +10,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/pipeline"
 	"github.com/slablint/slablint/internal/record"
 	"github.com/slablint/slablint/internal/report"
@@ -66,8 +67,8 @@ func openRecord(w world, path string) (*record.Document, fs.FS, error) {
 // reportErrors prints errors of the input and gives the exit status.
 func reportErrors(w world, errs []finding.Error) error {
 	r := finding.Report{Format: finding.Format, Notice: finding.Notice, Errors: errs}
-	if err := report.Text(w.errs, r, report.Options{Width: 80}); err != nil {
+	if err := report.Text(w.errs, r, report.Options{Width: pageWidth}); err != nil {
 		return err
 	}
-	return statusError(2)
+	return statusError(outcome.StatusError)
 }

@@ -39,11 +39,13 @@ func examplesText(r rulebook.Requirement, met, deficient *rulebook.Example) (str
 		return "", err
 	}
 	shape = shape.With("derived", values)
-	var b strings.Builder
+	b := explained{width: pageWidth}
 	var first any
 	if met != nil {
 		first = record.Written(met.Record, shape)
-		fmt.Fprintf(&b, "\n  A record that meets it%s:\n%s", judgedWith(r, met), recordText(first))
+		b.WriteByte('\n')
+		b.say("  ", "    ", "A record that meets it"+judgedWith(r, met)+":")
+		b.WriteString(recordText(first))
 	}
 	if deficient == nil {
 		return b.String(), nil
@@ -52,11 +54,13 @@ func examplesText(r rulebook.Requirement, met, deficient *rulebook.Example) (str
 	with := judgedWith(r, deficient)
 	if met != nil && with == judgedWith(r, met) {
 		if changes := differences(first, second); len(changes) > 0 && len(changes) <= fewDifferences {
-			fmt.Fprintf(&b, "\n  It does not when this is changed:\n    %s\n", strings.Join(changes, "\n    "))
+			fmt.Fprintf(&b.Builder, "\n  It does not when this is changed:\n    %s\n", strings.Join(changes, "\n    "))
 			return b.String(), nil
 		}
 	}
-	fmt.Fprintf(&b, "\n  A record that does not%s:\n%s", with, recordText(second))
+	b.WriteByte('\n')
+	b.say("  ", "    ", "A record that does not"+with+":")
+	b.WriteString(recordText(second))
 	return b.String(), nil
 }
 

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"slices"
@@ -10,6 +11,7 @@ import (
 
 	"github.com/slablint/slablint/internal/finding"
 	"github.com/slablint/slablint/internal/outcome"
+	"github.com/slablint/slablint/internal/report"
 )
 
 func newExplain(w world) *cobra.Command {
@@ -29,12 +31,12 @@ func newExplain(w world) *cobra.Command {
 					if err != nil {
 						return err
 					}
-					return explain(w.out, d, examples)
+					return explain(w, d, examples)
 				}
 			}
 			for _, d := range outcome.Demands() {
 				if d.Requirement == args[0] {
-					return explain(w.out, demand{
+					return explain(w, demand{
 						Requirement: d.Requirement, Title: d.Title, Why: d.Why, Remedy: d.Remedy, Grade: d.Grade, Stage: d.Stage, Subject: "variance",
 					}, "")
 				}
@@ -46,26 +48,51 @@ func newExplain(w world) *cobra.Command {
 	return cmd
 }
 
-func explain(w io.Writer, d demand, examples string) error {
-	var b strings.Builder
-	fmt.Fprintf(&b, "%s\n  %s.\n\n", d.Requirement, d.Title)
-	fmt.Fprintf(&b, "  Why     %s\n  Remedy  %s\n  Grade   %s\n  Due     from stage %s, for each %s\n\n", d.Why, d.Remedy, d.Grade, d.Stage, d.Subject)
+// pageWidth is the width of texts that are not for a terminal, columns.
+const pageWidth = 80
+
+// explained is an explanation in lines that fit the reader's page. Only names
+// and the examples, which are there to be copied, stay as they are.
+type explained struct {
+	strings.Builder
+	width int // columns
+}
+
+// say adds a paragraph that begins with lead and is indented by as much as
+// indent below it.
+func (e *explained) say(lead, indent, text string) {
+	_ = report.Paragraph(e, e.width, lead, indent, text) // a builder takes everything
+}
+
+func explain(w world, d demand, examples string) error {
+	b := explained{width: cmp.Or(w.width, pageWidth)}
+	fmt.Fprintf(&b.Builder, "%s\n", d.Requirement)
+	b.say("  ", "  ", d.Title+".")
+	b.WriteByte('\n')
+	for _, line := range []struct{ label, text string }{
+		{"Why     ", d.Why}, {"Remedy  ", d.Remedy}, {"Grade   ", string(d.Grade)},
+		{"Due     ", fmt.Sprintf("from stage %s, for each %s", d.Stage, d.Subject)},
+	} {
+		b.say("  "+line.label, "          ", line.text)
+	}
+	b.WriteByte('\n')
 	for _, profile := range sortedKeys(d.Limits) {
 		l := d.Limits[profile]
-		fmt.Fprintf(&b, "  %s (%s, from %s)\n", profile, l.Grade, l.Stage)
+		fmt.Fprintf(&b.Builder, "  %s (%s, from %s)\n", profile, l.Grade, l.Stage)
 		for _, name := range sortedKeys(l.Values) {
-			fmt.Fprintf(&b, "    %s: %s\n", strings.ReplaceAll(name, "_", " "), l.Values[name])
+			b.say("    ", "      ", strings.ReplaceAll(name, "_", " ")+": "+l.Values[name])
 		}
-		fmt.Fprintf(&b, "    source: %s\n", l.sourceText())
+		b.say("    source: ", "      ", l.sourceText())
 		if l.Note != "" {
-			fmt.Fprintf(&b, "    note: %s\n", l.Note)
+			b.say("    note: ", "      ", l.Note)
 		}
 	}
 	if len(d.Limits) == 0 {
-		fmt.Fprintf(&b, "  Asked of every variance, whatever the profiles. A variance covers a deficiency\n  that the record shows; what is not recorded or cannot be decided stays open.\n")
+		b.say("  ", "  ", "Asked of every variance, whatever the profiles. A variance covers a deficiency that the record shows; what is not recorded or cannot be decided stays open.")
 	}
-	fmt.Fprintf(&b, "%s\n  %s\n", examples, finding.Notice)
-	_, err := io.WriteString(w, b.String())
+	b.WriteString(examples + "\n")
+	b.say("  ", "  ", finding.Notice)
+	_, err := io.WriteString(w.out, b.String())
 	return err
 }
 

@@ -3,6 +3,7 @@ package main
 import (
 	"flag"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"testing"
 	"time"
@@ -28,6 +29,9 @@ func TestMain(m *testing.M) {
 // Each script in testdata is one story of a user: commands, files and what must
 // come out. "go test ./cmd/slablint -update" rewrites the expected output.
 func TestScripts(t *testing.T) {
+	if _, err := exec.LookPath("git"); err != nil {
+		t.Fatalf("the stories of the gate need git: %v", err)
+	}
 	fixtures, err := filepath.Abs("../../fixtures")
 	if err != nil {
 		t.Fatal(err)

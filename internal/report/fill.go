@@ -2,6 +2,7 @@ package report
 
 import (
 	"bufio"
+	"io"
 	"strconv"
 	"strings"
 	"unicode"
@@ -141,6 +142,14 @@ func (p *page) line(words ...word) {
 		p.word(w)
 	}
 	p.put("\n")
+}
+
+// Paragraph writes running text in lines of at most width columns, 0 for one
+// line, that begins with lead and is indented by as much as indent below it.
+func Paragraph(w io.Writer, width int, lead, indent, text string) error {
+	p := &page{bufio.NewWriter(w), Options{Width: width}}
+	p.fill(lead, indent, prose(text, plain))
+	return p.w.Flush()
 }
 
 // fill writes words as a paragraph that begins with lead and is indented by as
