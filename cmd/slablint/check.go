@@ -7,6 +7,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"os"
 	"slices"
 	"strings"
 	"time"
@@ -57,6 +58,9 @@ func newCheck(w world) *cobra.Command {
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if len(args) == 0 {
 				return errors.New("nothing to check: name a record, a folder, or - for standard input")
+			}
+			if err := f.spare(args); err != nil {
+				return err
 			}
 			options, err := f.options(w)
 			if err != nil {
@@ -112,6 +116,22 @@ func afterCut(cut *interrupted, err error) error {
 		return cut
 	}
 	return err
+}
+
+// spare refuses to write a report over one of the records named: it would be lost.
+func (f *checkFlags) spare(paths []string) error {
+	for _, output := range f.outputs {
+		to, err := os.Stat(output)
+		if err != nil || !to.Mode().IsRegular() {
+			continue
+		}
+		for _, path := range paths {
+			if from, err := os.Stat(path); err == nil && os.SameFile(from, to) {
+				return fmt.Errorf("--output %s is the record itself: name another file", output)
+			}
+		}
+	}
+	return nil
 }
 
 func newReport() finding.Report {
