@@ -25,11 +25,6 @@ import (
 	"github.com/slablint/slablint/schema"
 )
 
-// wholeRulebook stacks every profile, so that every requirement is asked.
-var wholeRulebook = []string{
-	"common-practice", "us-irc-appendix", "canada", "us-consensus", "us-epa-1994", "illinois", "minnesota", "pennsylvania",
-}
-
 var records = flag.Int("records", 100, "how many changed records both evaluators judge")
 
 // Both evaluators say the same of every fixture and of records that are changed
@@ -96,9 +91,12 @@ func newBench(t testing.TB) *bench {
 	if err != nil {
 		t.Fatal(err)
 	}
-	selection, err := book.Select(wholeRulebook...)
+	selection, err := book.Select(book.ProfileNames()...)
 	if err != nil {
 		t.Fatal(err)
+	}
+	if asked, all := len(selection.Asked()), len(book.Requirements()); asked != all {
+		t.Errorf("the profiles together ask %d of %d requirements", asked, all)
 	}
 	b := &bench{limits: map[quantity.Dimension][]string{}, words: map[string][]string{}}
 	if b.validator, err = validate.New(); err != nil {
@@ -288,4 +286,27 @@ func (b *bench) compare(t *testing.T, c changed) {
 	b.mu.Lock()
 	b.verdicts += len(want.Findings)
 	b.mu.Unlock()
+}
+
+// The fast evaluator is given what the rules read and little else: most of a
+// derived record says how its values came about.
+func TestFastEvaluatorReadsLittle(t *testing.T) {
+	bench := newBench(t)
+	given, whole := 0, 0
+	for _, base := range bench.bases {
+		input, _ := base.doc.Canonical(bench.shape)
+		input["derived"] = derive.Derive(input, base.files)
+		all, err := json.Marshal(input)
+		if err != nil {
+			t.Fatal(err)
+		}
+		read, err := bench.fast.program.encoder.append(nil, input)
+		if err != nil {
+			t.Fatal(err)
+		}
+		given, whole = given+len(read), whole+len(all)
+	}
+	if 2*given > whole {
+		t.Errorf("%d of %d bytes are given", given, whole)
+	}
 }

@@ -56,7 +56,7 @@ func replaces(modules map[string]*ast.Module) bool {
 // may be read, which is so for rules of others: no test has seen to it that
 // they name the fields they read.
 func (s *Selection) Mentioned(compiled *ast.Compiler) map[string]bool {
-	if len(s.rulebook.folders) > 0 {
+	if s.rulebook.extended {
 		return nil
 	}
 	found := map[string]bool{}

@@ -24,6 +24,7 @@ type Rulebook struct {
 	profiles     fs.FS   // of the built-in profiles
 	files        fs.FS   // in which other profiles lie, nil for the disk
 	folders      []fs.FS // where tests stand beside the rules
+	extended     bool    // by rules that no test of ours has read
 }
 
 // module is one rule file without comments.
@@ -94,10 +95,11 @@ func (rb *Rulebook) Extend(folder fs.FS) (*Rulebook, error) {
 		}
 		all.Requirements = append(all.Requirements, r)
 	}
-	extended := all.rulebook(rb.profiles)
-	extended.files = rb.files
-	extended.folders = append(slices.Clone(rb.folders), folder)
-	return extended, nil
+	with := all.rulebook(rb.profiles)
+	with.files = rb.files
+	with.folders = append(slices.Clone(rb.folders), folder)
+	with.extended = true
+	return with, nil
 }
 
 // WithProfileFiles looks for profiles that are files in a file system, such as
