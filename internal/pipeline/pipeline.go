@@ -3,14 +3,13 @@
 package pipeline
 
 import (
-	"cmp"
 	"context"
 	"encoding/hex"
 	"encoding/json"
 	"fmt"
 	"io/fs"
+	"maps"
 	"slices"
-	"strconv"
 	"strings"
 	"sync"
 	"time"
@@ -208,45 +207,11 @@ func variances(doc *record.Document, input map[string]any) []outcome.Variance {
 func (p *Pipeline) listValues(derived any) []finding.DerivedValue {
 	var out []finding.DerivedValue
 	p.walkValues(derived, p.values, "/derived", finding.DerivedValue{}, &out)
-	slices.SortFunc(out, func(a, b finding.DerivedValue) int { return comparePlaces(a.Path, b.Path) })
 	return out
 }
 
-// comparePlaces puts the tenth entry of a list after the second.
-func comparePlaces(a, b string) int {
-	for more := true; more; {
-		var x, y string
-		var moreA, moreB bool
-		x, a, moreA = strings.Cut(a, "/")
-		y, b, moreB = strings.Cut(b, "/")
-		if c := comparePlace(x, y); c != 0 {
-			return c
-		}
-		switch {
-		case moreA && !moreB:
-			return 1
-		case moreB && !moreA:
-			return -1 // it is on the way to the other
-		}
-		more = moreA
-	}
-	return 0
-}
-
-func comparePlace(a, b string) int {
-	if a == b {
-		return 0
-	}
-	m, errA := strconv.Atoi(a)
-	n, errB := strconv.Atoi(b)
-	if errA == nil && errB == nil {
-		return cmp.Compare(m, n)
-	}
-	return strings.Compare(a, b)
-}
-
-// walkValues adds the values at and below a place; about carries the group and
-// subject that they belong to.
+// walkValues adds the values at and below a place, in the order of names and of
+// lists; about carries the group and subject that they belong to.
 func (p *Pipeline) walkValues(value any, shape *record.Shape, at place.Pointer, about finding.DerivedValue, out *[]finding.DerivedValue) {
 	switch v := value.(type) {
 	case []any:
@@ -261,8 +226,8 @@ func (p *Pipeline) walkValues(value any, shape *record.Shape, at place.Pointer, 
 			} else if about.Group == "" && at != "/derived" {
 				about.Group = shape.Title()
 			}
-			for name, item := range v {
-				p.walkValues(item, shape.Field(name), at.Append(name), about, out)
+			for _, name := range slices.Sorted(maps.Keys(v)) {
+				p.walkValues(v[name], shape.Field(name), at.Append(name), about, out)
 			}
 			return
 		}
