@@ -32,8 +32,8 @@ func magnitude(r *big.Rat) int { return r.Num().BitLen() - r.Denom().BitLen() }
 // significant writes r as a decimal without an exponent, rounded half to even
 // to siDigits significant digits, and says whether that is exactly r.
 func significant(r *big.Rat) (text string, exact bool) {
-	if r.Sign() == 0 {
-		return "0", true
+	if text, ok := short(r); ok {
+		return text, true
 	}
 	// 30103/100000 is log10(2). The estimate of the decimals to keep is off by
 	// one or two, which the loop mends.
@@ -47,6 +47,39 @@ func significant(r *big.Rat) (text string, exact bool) {
 			decimals += siDigits - n
 		}
 	}
+}
+
+// short writes r if its decimals end within siDigits digits and 64 bits suffice
+// to find them, which is so of nearly everything that people write.
+func short(r *big.Rat) (text string, ok bool) {
+	d, decimals := int64(1), 0
+	if !r.IsInt() {
+		d = r.Denom().Int64()
+	}
+	if n := r.Num(); !n.IsInt64() || !r.IsInt() && !r.Denom().IsInt64() {
+		return "", false
+	}
+	n := r.Num().Int64()
+	const most = 1_000_000_000_000_000 // 10 to the power of siDigits
+	for ; d > 1; decimals++ {
+		switch {
+		case n >= most || n <= -most:
+			return "", false
+		case d%10 == 0:
+			d /= 10
+		case d%5 == 0:
+			n, d = n*2, d/5
+		case d%2 == 0:
+			n, d = n*5, d/2
+		default:
+			return "", false
+		}
+	}
+	if n >= most || n <= -most {
+		return "", false
+	}
+	var digits [siDigits + 1]byte
+	return placePoint(n < 0, string(strconv.AppendInt(digits[:0], max(n, -n), 10)), decimals), true
 }
 
 // scaled is |r| times ten to the power of decimals, rounded half to even to a

@@ -115,6 +115,9 @@ func decimal(whole, decimals, exponent string) *big.Rat {
 		for _, c := range []byte(decimals) {
 			m, scale = m*10+int64(c-'0'), scale*10
 		}
+		if scale == 1 {
+			return new(big.Rat).SetInt64(m)
+		}
 		return big.NewRat(m, scale)
 	}
 	if exponent == "" {

@@ -27,20 +27,20 @@ func errAfter(rest string) error {
 	return fmt.Errorf("%q follows the number; a number has no gaps, and thousands are written as in 2,500", rest)
 }
 
-// parse reads text into SI and the writer's unit.
-func (f *family) parse(s string) (*big.Rat, *unit, error) {
+// parse reads text.
+func (f *family) parse(s string) (Quantity, error) {
 	s = strings.TrimSpace(strings.ReplaceAll(s, "\u00a0", " "))
 	switch f.dimension {
 	case Time:
 		si, err := parseTime(s)
-		return si, f.units[0], err
+		return Quantity{unit: f.units[0], si: si}, err
 	case Date:
 		si, err := parseDate(s)
-		return si, f.units[0], err
+		return Quantity{unit: f.units[0], si: si}, err
 	case ThermalResistance:
 		if number, mark := cutMark(s); mark != "" {
 			if signed, _ := cutSign(number); signed {
-				return nil, nil, errNoNumber
+				return Quantity{}, errNoNumber
 			}
 			return f.join(number, mark)
 		}
@@ -48,7 +48,7 @@ func (f *family) parse(s string) (*big.Rat, *unit, error) {
 	}
 	value, rest, err := scanNumber(s)
 	if err != nil {
-		return nil, nil, err
+		return Quantity{}, err
 	}
 	name := strings.TrimLeft(rest, " ")
 	u, ok := f.lookUp(name)
@@ -58,47 +58,47 @@ func (f *family) parse(s string) (*big.Rat, *unit, error) {
 	case ok && name != "1":
 		return f.finish(value, u)
 	case countDigits(name) > 0:
-		return nil, nil, errAfter(name)
+		return Quantity{}, errAfter(name)
 	case startsRange(name):
-		return nil, nil, errRange
+		return Quantity{}, errRange
 	case name == "" || f.dimension != Length && f.dimension != Duration:
-		return nil, nil, f.unknown(name)
+		return Quantity{}, f.unknown(name)
 	}
-	si, u, err := f.parseSum(s)
+	sum, err := f.parseSum(s)
 	if err != nil && knownTo(name) != "" {
 		err = f.unknown(name) // m2 is not a sum of metres
 	}
-	return si, u, err
+	return sum, err
 }
 
-// join makes SI of a number and the name of its unit, given apart.
-func (f *family) join(number, name string) (*big.Rat, *unit, error) {
+// join puts a number and the name of its unit, given apart, together.
+func (f *family) join(number, name string) (Quantity, error) {
 	switch {
 	case f.dimension == Time:
-		return nil, nil, errTime
+		return Quantity{}, errTime
 	case f.dimension == Date:
-		return nil, nil, errDate
+		return Quantity{}, errDate
 	case f.dimension.bare() && name == "":
 		name = "1"
 	}
 	value, rest, err := scanNumber(number)
 	if err != nil {
-		return nil, nil, err
+		return Quantity{}, err
 	}
 	if rest = strings.TrimSpace(rest); rest != "" {
-		return nil, nil, errAfter(rest)
+		return Quantity{}, errAfter(rest)
 	}
 	u, err := f.find(name)
 	if err != nil {
-		return nil, nil, err
+		return Quantity{}, err
 	}
 	return f.finish(value, u)
 }
 
-// finish turns a value in u into SI, if that can be a measurement.
-func (f *family) finish(value *big.Rat, u *unit) (*big.Rat, *unit, error) {
-	si := u.toSI(value)
-	return si, u, f.check(si)
+// finish is a value in u, if that can be a measurement.
+func (f *family) finish(value *big.Rat, u *unit) (Quantity, error) {
+	q := Quantity{unit: u, si: u.toSI(value), value: value}
+	return q, f.check(q.si)
 }
 
 // check refuses what no instrument reads and no calendar shows.
@@ -135,28 +135,28 @@ func startsRange(s string) bool {
 
 // parseSum reads a sum of units that get smaller: 11 ft 6 in, 1 h 30 min. A sign
 // in front counts for all of it, and its unit is that of the first part.
-func (f *family) parseSum(s string) (*big.Rat, *unit, error) {
+func (f *family) parseSum(s string) (Quantity, error) {
 	negative, s := cutSign(s)
 	var first, before *unit
 	sum := new(big.Rat)
 	for s != "" {
 		value, rest, err := scanUnsigned(s)
 		if err != nil {
-			return nil, nil, err
+			return Quantity{}, err
 		}
 		name, tail := f.cutName(rest)
 		u, err := f.find(name)
 		if err != nil {
-			return nil, nil, err
+			return Quantity{}, err
 		}
 		isInt, si := value.IsInt(), value.Mul(value, u.factor)
 		if before == nil {
 			first = u
 		} else if err := follows(before, u, si); err != nil {
-			return nil, nil, err
+			return Quantity{}, err
 		}
 		if tail != "" && !isInt {
-			return nil, nil, fmt.Errorf("only the last part may have a fraction, not the %s", u.symbol)
+			return Quantity{}, fmt.Errorf("only the last part may have a fraction, not the %s", u.symbol)
 		}
 		sum.Add(sum, si)
 		before, s = u, tail
@@ -164,7 +164,7 @@ func (f *family) parseSum(s string) (*big.Rat, *unit, error) {
 	if negative {
 		sum.Neg(sum)
 	}
-	return sum, first, f.check(sum)
+	return Quantity{unit: first, si: sum}, f.check(sum)
 }
 
 // follows says what is wrong with si, written in u, after a part written in the

@@ -13,9 +13,10 @@ import (
 // Quantity is a number of one dimension in a unit that its writer chose. It
 // does not change once made. The zero Quantity has no dimension.
 type Quantity struct {
-	text string   // as typed, or "" for a derived value
-	unit *unit    // of the writer
-	si   *big.Rat // exact, and shared between copies: never changed
+	text  string   // as typed, or "" for a derived value
+	unit  *unit    // of the writer
+	si    *big.Rat // exact, and shared between copies: never changed
+	value *big.Rat // likewise in the unit; nil where only si was worked out
 }
 
 // Parse reads text such as "11 ft 6 in", "0.8 inH2O", "R-4" or, for Time,
@@ -23,7 +24,7 @@ type Quantity struct {
 // without. A comma is taken for a thousands separator and nothing else. The
 // error says what was found and what to write instead.
 func Parse(dim Dimension, text string) (Quantity, error) {
-	return read(dim, text, func(f *family) (*big.Rat, *unit, error) {
+	return read(dim, text, func(f *family) (Quantity, error) {
 		return f.parse(text)
 	})
 }
@@ -31,14 +32,14 @@ func Parse(dim Dimension, text string) (Quantity, error) {
 // New makes a quantity of a number and a unit given apart, the number in any
 // form that Parse takes. Time and Date have no such form.
 func New(dim Dimension, number, unitName string) (Quantity, error) {
-	return read(dim, strings.TrimSpace(number+" "+unitName), func(f *family) (*big.Rat, *unit, error) {
+	return read(dim, strings.TrimSpace(number+" "+unitName), func(f *family) (Quantity, error) {
 		return f.join(strings.TrimSpace(number), strings.TrimSpace(unitName))
 	})
 }
 
 // read makes a quantity of text that into understands, with the text in the
 // error if it does not.
-func read(dim Dimension, text string, into func(*family) (*big.Rat, *unit, error)) (Quantity, error) {
+func read(dim Dimension, text string, into func(*family) (Quantity, error)) (Quantity, error) {
 	f := families[dim]
 	switch {
 	case f == nil:
@@ -46,11 +47,12 @@ func read(dim Dimension, text string, into func(*family) (*big.Rat, *unit, error
 	case len(text) > maxText:
 		return Quantity{}, fmt.Errorf("%s %q...: %w", dim, text[:16], errLong)
 	}
-	si, u, err := into(f)
+	q, err := into(f)
 	if err != nil {
 		return Quantity{}, fmt.Errorf("%s %q: %w", dim, text, err)
 	}
-	return Quantity{text: text, unit: u, si: si}, nil
+	q.text = text
+	return q, nil
 }
 
 // FromSI makes a quantity of a computed value, given in the SI unit of the
@@ -120,7 +122,7 @@ func (q Quantity) Value() string {
 	if q.unit == nil {
 		return ""
 	}
-	value := q.unit.fromSI(q.si)
+	value := q.inUnit()
 	text, exact := significant(value)
 	if exact {
 		return text
@@ -129,6 +131,14 @@ func (q Quantity) Value() string {
 		return value.FloatString(places)
 	}
 	return text
+}
+
+// inUnit is the number in the writer's unit; it is not to be changed.
+func (q Quantity) inUnit() *big.Rat {
+	if q.value != nil {
+		return q.value
+	}
+	return q.unit.fromSI(q.si)
 }
 
 // SI is the number in the SI unit of the dimension (see SIUnit) as a decimal

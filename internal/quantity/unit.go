@@ -19,13 +19,15 @@ type unit struct {
 	spaced string  // symbol after a blank
 }
 
-// toSI turns a value in u into SI, in place.
+// toSI gives a value in u in SI, which is the value itself where they are the
+// same.
 func (u *unit) toSI(value *big.Rat) *big.Rat {
-	if u.offset != nil {
-		value.Add(value, u.offset)
-	}
-	if u.factor != one {
-		value.Mul(value, u.factor)
+	switch {
+	case u.offset != nil:
+		value = new(big.Rat).Add(value, u.offset)
+		return value.Mul(value, u.factor)
+	case u.factor != one:
+		return new(big.Rat).Mul(value, u.factor)
 	}
 	return value
 }
