@@ -30,7 +30,7 @@ func (p palette) variables() string {
 }
 
 const classes = `
-.fig text{font:13px system-ui,-apple-system,"Segoe UI",Roboto,"Liberation Sans",Arial,sans-serif;fill:var(--i)}
+.fig text{font:13px Arial,"Liberation Sans",Roboto,sans-serif;fill:var(--i)}
 .fig .small{font-size:11.5px}.fig .strong,.fig .badtext,.fig .number{font-weight:700}.fig .number{font-size:11.5px}.fig .soft{fill:var(--s)}.fig .badtext{fill:var(--b)}
 .fig .over{paint-order:stroke;stroke:var(--p);stroke-width:3.5px;stroke-linejoin:round}
 .fig .paper{fill:var(--p)}.fig .ground{fill:var(--g)}.fig .wall{fill:var(--w)}.fig .solid{fill:var(--i)}.fig .hole{fill:var(--p);stroke:var(--i);stroke-width:1.6}
