@@ -2,16 +2,11 @@ package main
 
 import (
 	"bytes"
-	"context"
 	"fmt"
-	"net/url"
-	"os"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/chromedp/chromedp"
 
@@ -98,9 +93,6 @@ func TestSheetFollowsTheDay(t *testing.T) {
 	}
 }
 
-// leaf finds the pages of a PDF: objects of type Page.
-var leaf = regexp.MustCompile(`/Type\s*/Page\b`)
-
 // A sheet prints on at most four pages of either paper, and nothing is cut off
 // at the side. Without a browser the test fails where CI is true; elsewhere it
 // says that nobody has looked.
@@ -109,34 +101,11 @@ func TestSheetPrintsOnFourPages(t *testing.T) {
 	if browser == nil {
 		return
 	}
-	for i, s := range sheets {
+	for _, s := range sheets {
 		page, _ := sheet(t, s.foundation, s.system, s.profiles)
-		file := filepath.Join(t.TempDir(), fmt.Sprintf("sheet-%d.html", i))
-		if err := os.WriteFile(file, []byte(page), 0o644); err != nil {
-			t.Fatal(err)
-		}
-		tab, closeTab := chromedp.NewContext(browser)
-		defer closeTab()
-		if err := chromedp.Do(tab); err != nil {
-			t.Fatal(err)
-		}
-		limited, cancel := context.WithTimeout(tab, 2*time.Minute)
-		defer cancel()
-		if err := chromedp.Do(limited, chromedp.Navigate((&url.URL{Scheme: "file", Path: filepath.ToSlash(file)}).String())); err != nil {
-			t.Fatal(err)
-		}
-		for name, paper := range map[string]chromedp.PaperSize{"A4": chromedp.PaperA4, "letter": chromedp.PaperLetter} {
-			pdf, err := chromedp.Run(limited, chromedp.PrintToPDF(chromedp.PDFPaper(paper)))
-			if err != nil {
-				t.Fatal(err)
-			}
-			n := len(leaf.FindAll(pdf, -1))
-			t.Logf("%s %s %v on %s: %d pages", s.foundation, s.system, s.profiles, name, n)
-			if n < 1 || n > 4 {
-				t.Errorf("%s %s %v on %s: %d pages, want 1 to 4", s.foundation, s.system, s.profiles, name, n)
-			}
-		}
-		wide, err := chromedp.Run(limited, chromedp.Evaluate[bool](`document.documentElement.scrollWidth > document.documentElement.clientWidth`))
+		tab := opened(t, browser, page)
+		printsOn(t, tab, fmt.Sprintf("%s %s %v", s.foundation, s.system, s.profiles), 4)
+		wide, err := chromedp.Run(tab, chromedp.Evaluate[bool](`document.documentElement.scrollWidth > document.documentElement.clientWidth`))
 		if err != nil || wide {
 			t.Errorf("%s %s: the page is wider than its window, %v", s.foundation, s.system, err)
 		}
