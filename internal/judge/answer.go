@@ -228,7 +228,7 @@ func (r *reply) answer(names []string) (answer, error) {
 	for at := r.nodes[asked].child; at != 0; at = r.nodes[at].next {
 		byName[r.nodes[at].name] = r.nodes[at].child
 	}
-	a := answer{asked: make([]result, len(names))}
+	a := answer{asked: make([]result, len(names)), cautions: []string{}}
 	for i, name := range names {
 		at := byName[name]
 		for set := range a.asked[i].sets {
