@@ -39,8 +39,9 @@ func (d *deriver) discharges() []any {
 		grade, method, disagreement := over(aboveGrade, s.discharge.get("grade_level"))
 		e["height_above_grade"] = d.recorded(quantity.Length, grade, aboveGrade, method)
 		e["height_disagreement"] = d.exact(quantity.Length, disagreement, "recorded height above grade against the one from positions, either way")
-		eave, method, _ := over(aboveEave, d.house.get("eave_level"))
+		eave, method, disagreement := over(aboveEave, d.house.get("eave_level"))
 		e["height_above_eave"] = d.recorded(quantity.Length, eave, aboveEave, method)
+		e["eave_disagreement"] = d.exact(quantity.Length, disagreement, "recorded height above the eave against the one from positions, either way")
 		e["exit_velocity"] = d.model(quantity.Velocity, s.exitVelocity(), "flow used over the bore at the open end")
 		out = append(out, e)
 	}

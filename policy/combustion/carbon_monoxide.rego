@@ -1,5 +1,5 @@
 # METADATA
-# title: Carbon monoxide in the room stays below the level at which a test stops
+# title: Carbon monoxide in the room, in ppm, stays below the level at which a test stops
 # description: Carbon monoxide has no smell; at this level people get headaches, above it they do not wake up.
 # custom:
 #   subject: backdraft test

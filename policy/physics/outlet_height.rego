@@ -1,11 +1,11 @@
 # METADATA
-# title: The recorded height of the outlet fits its position, above the ground
+# title: The recorded heights of the outlet fit its position, above the ground
 # description: If height and position disagree, every distance to a window in the record may be wrong.
 # custom:
 #   subject: outlet
 #   grade: required
 #   stage: roughed-in
-#   remedy: Measure the height above the ground again and correct the record.
+#   remedy: Measure the heights above the ground and above the eave again and correct the record.
 #   caution: Measure from the ground or from a ladder that is set and tied.
 #   limits:
 #     apart: {dimension: length, sense: at-most}
@@ -39,6 +39,7 @@ met contains d.id if {
 	d.id in judged
 	d.height_disagreement.si <= limits.apart.si
 	not d.id in sunken
+	not d.id in uneven
 	some s in input.systems
 	s.id == d.id
 	s.discharge.height_above_grade.si > limits.above.si
@@ -53,6 +54,18 @@ sunken contains s.id if {
 sunken contains s.id if {
 	some s in input.systems
 	s.discharge.position.z.si <= s.discharge.grade_level.si
+}
+
+# Outlets whose height above the eave is not the one from positions.
+uneven contains d.id if {
+	some d in input.derived.discharges
+	d.eave_disagreement.si > limits.apart.si
+}
+
+deficient contains [d.id, ["derived", "discharges", i, "eave_disagreement"], "apart"] if {
+	some i, d in input.derived.discharges
+	d.id in judged
+	d.id in uneven
 }
 
 deficient contains [d.id, ["derived", "discharges", i, "height_disagreement"], "apart"] if {

@@ -20,6 +20,14 @@ test_met_at_the_limit if verdict(record(high, {"height_disagreement": {"si": 0.3
 
 test_deficient_when_apart if verdict(record(high, {"height_disagreement": {"si": 0.31}})) == "deficient"
 
+test_met_with_the_eave_at_the_limit if {
+	verdict(record(high, {"height_disagreement": {"si": 0}, "eave_disagreement": {"si": 0.3048}})) == "met"
+}
+
+test_deficient_when_the_eave_says_otherwise if {
+	verdict(record(high, {"height_disagreement": {"si": 0}, "eave_disagreement": {"si": 0.31}})) == "deficient"
+}
+
 test_deficient_in_the_ground if verdict(record({"height_above_grade": {"si": 0}}, {"height_disagreement": {"si": 0}})) == "deficient"
 
 test_deficient_by_its_position_in_the_ground if {
