@@ -64,7 +64,10 @@ func anyPipe(r *rand.Rand) map[string]any {
 	n := 2 + r.IntN(4)
 	for i := range n {
 		segment := map[string]any{"id": fmt.Sprint("s", i)}
-		if i+1 < n && r.IntN(5) < 2 {
+		switch {
+		case i > 0 && r.IntN(8) == 0: // a branch listed behind the main pipe
+			segment["flows_into"] = fmt.Sprint("s", r.IntN(i))
+		case i+1 < n && r.IntN(5) < 2:
 			segment["flows_into"] = fmt.Sprint("s", i+1+r.IntN(n-i-1))
 		}
 		if r.IntN(3) == 0 {

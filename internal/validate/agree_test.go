@@ -25,13 +25,14 @@ func TestPipeThatContradictsItself(t *testing.T) {
 		{"where a leg begins is left out", two, []string{"id: a, starts_at: p, flows_into: c", "id: b", "id: c"}, nil},
 		{"a suction point without pipe", two, []string{"id: a", "id: b"}, nil},
 		{"suction points are left out", "", []string{"id: a, flows_into: c", "id: b", "id: c"}, nil},
+		{"a leg behind what it flows into", two, []string{"id: a, starts_at: p, flows_into: m", "id: m, flows_into: n", "id: b, starts_at: q, flows_into: m", "id: n"}, nil},
 		{"no pipe", one, nil, nil},
 		{"into itself", one, []string{"id: a, starts_at: p, flows_into: a", "id: b"}, []string{
 			`7:43: ` + pipe + `a/flows_into: found the id of this segment itself; expected that of the segment after it`}},
 		{"the last into another", one, []string{"id: a", "id: b, flows_into: a"}, []string{
-			`8:29: ` + pipe + `b/flows_into: found "a", which stands before this segment; list the segments in the order of flow, the open end last`}},
+			`8:29: ` + pipe + `b/flows_into: found "a", from which the pipe leads back to this segment; air does not flow in a circle`}},
 		{"in a circle", one, []string{"id: a", "id: b", "id: c, flows_into: b", "id: d"}, []string{
-			`9:29: ` + pipe + `c/flows_into: found "b", which stands before this segment; list the segments in the order of flow, the open end last`}},
+			`9:29: ` + pipe + `c/flows_into: found "b", from which the pipe leads back to this segment; air does not flow in a circle`}},
 		{"a beginning on the way", two, []string{"id: a, starts_at: p, flows_into: b", "id: b, starts_at: q"}, []string{
 			`8:28: ` + pipe + `b/starts_at: found a beginning at "q", but "a" flows into this segment (line 7); leave out one of the two`}},
 		{"two legs from one point", two, []string{"id: a, starts_at: p, flows_into: c", "id: b, starts_at: p", "id: c"}, []string{

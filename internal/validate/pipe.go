@@ -81,8 +81,8 @@ func (r *run) checkEnds() []mistake {
 		switch {
 		case s.into != nil && s.next == i:
 			out = append(out, r.mistake(i, "flows_into", "found the id of this segment itself; expected that of the segment after it"))
-		case s.into != nil && s.next < i:
-			out = append(out, r.mistake(i, "flows_into", "found %s, which stands before this segment; list the segments in the order of flow, the open end last", seen(s.into)))
+		case s.into != nil && s.next < i && r.leadsTo(s.next, i):
+			out = append(out, r.mistake(i, "flows_into", "found %s, from which the pipe leads back to this segment; air does not flow in a circle", seen(s.into)))
 		}
 		if s.starts == nil {
 			continue
@@ -99,6 +99,19 @@ func (r *run) checkEnds() []mistake {
 		}
 	}
 	return out
+}
+
+// leadsTo says whether air that flows through one segment comes to another.
+func (r *run) leadsTo(from, to int) bool {
+	for range r.segments {
+		if from == to {
+			return true
+		}
+		if from = r.segments[from].next; from < 0 {
+			break
+		}
+	}
+	return false
 }
 
 // checkBeginnings counts the segments that air can only come to from the ground:
