@@ -6,7 +6,6 @@ import (
 	"net/url"
 	"os"
 	"path/filepath"
-	"regexp"
 	"testing"
 	"time"
 
@@ -14,9 +13,6 @@ import (
 
 	"github.com/slablint/slablint/internal/look"
 )
-
-// leaf finds the pages of a PDF: objects of type Page.
-var leaf = regexp.MustCompile(`/Type\s*/Page\b`)
 
 // opened shows a page in a tab of the browser.
 func opened(t *testing.T, browser context.Context, page string) context.Context {
@@ -41,15 +37,10 @@ func opened(t *testing.T, browser context.Context, page string) context.Context 
 // printsOn prints what a tab shows and counts the pages on either paper.
 func printsOn(t *testing.T, tab context.Context, what string, most int) {
 	t.Helper()
-	for name, paper := range map[string]chromedp.PaperSize{"A4": chromedp.PaperA4, "letter": chromedp.PaperLetter} {
-		pdf, err := chromedp.Run(tab, chromedp.PrintToPDF(chromedp.PDFPaper(paper)))
-		if err != nil {
-			t.Fatal(err)
-		}
-		n := len(leaf.FindAll(pdf, -1))
-		t.Logf("%s on %s: %d pages", what, name, n)
+	for paper, n := range look.Sheets(t, tab) {
+		t.Logf("%s on %s: %d pages", what, paper, n)
 		if n < 1 || n > most {
-			t.Errorf("%s on %s: %d pages, want 1 to %d", what, name, n, most)
+			t.Errorf("%s on %s: %d pages, want 1 to %d", what, paper, n, most)
 		}
 	}
 }

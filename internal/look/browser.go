@@ -6,6 +6,7 @@ import (
 	"context"
 	"os"
 	"os/exec"
+	"regexp"
 	"testing"
 
 	"github.com/chromedp/chromedp"
@@ -42,4 +43,24 @@ func Browser(t *testing.T, switches ...string) context.Context {
 		t.Fatal(err)
 	}
 	return ctx
+}
+
+// papers are the sizes of sheet in use.
+var papers = map[string]chromedp.PaperSize{"letter": chromedp.PaperLetter, "A4": chromedp.PaperA4}
+
+// leaf finds the pages of a PDF: objects of type Page.
+var leaf = regexp.MustCompile(`/Type\s*/Page\b`)
+
+// Sheets prints what a tab shows and counts the pages on each paper.
+func Sheets(t *testing.T, tab context.Context) map[string]int {
+	t.Helper()
+	sheets := map[string]int{}
+	for paper, size := range papers {
+		pdf, err := chromedp.Run(tab, chromedp.PrintToPDF(chromedp.PDFPaper(size)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		sheets[paper] = len(leaf.FindAll(pdf, -1))
+	}
+	return sheets
 }

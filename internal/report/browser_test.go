@@ -2,13 +2,11 @@ package report
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 	"testing"
 
-	"github.com/chromedp/chromedp"
-
 	"github.com/slablint/slablint/internal/finding"
+	"github.com/slablint/slablint/internal/look"
 )
 
 // screen is a way of looking at a page.
@@ -197,35 +195,23 @@ func TestIndexSorts(t *testing.T) {
 	}
 }
 
-// papers are the sizes of sheet in use.
-var papers = map[string]chromedp.PaperSize{"letter": chromedp.PaperLetter, "A4": chromedp.PaperA4}
-
-// leaf finds the pages of a PDF: objects of type Page.
-var leaf = regexp.MustCompile(`/Type\s*/Page\b`)
-
 // A job with 40 findings prints on at most six sheets, of either size.
 func TestPrintedPages(t *testing.T) {
 	ctx := browser(t)
 	if ctx == nil {
 		return
 	}
-	for paper, size := range papers {
-		for _, c := range []struct {
-			name        string
-			r           finding.Report
-			least, most int
-		}{
-			{"big", reportOf(bigJob(t)), 3, 6},
-			{"ready", reportOf(readyJob()), 1, 1},
-			{"two", reportOf(readyJob(), doneJob()), 3, 3}, // an index and a sheet for each job
-		} {
-			b := view(t, ctx, c.r)
-			pdf, err := chromedp.Run(b, chromedp.PrintToPDF(chromedp.PDFPaper(size)))
-			if err != nil {
-				t.Fatal(err)
-			}
-			n := len(leaf.FindAll(pdf, -1))
-			t.Logf("%s on %s: %d pages, %d bytes", c.name, paper, n, len(pdf))
+	for _, c := range []struct {
+		name        string
+		r           finding.Report
+		least, most int
+	}{
+		{"big", reportOf(bigJob(t)), 3, 6},
+		{"ready", reportOf(readyJob()), 1, 1},
+		{"two", reportOf(readyJob(), doneJob()), 3, 3}, // an index and a sheet for each job
+	} {
+		for paper, n := range look.Sheets(t, view(t, ctx, c.r)) {
+			t.Logf("%s on %s: %d pages", c.name, paper, n)
 			if n < c.least || n > c.most {
 				t.Errorf("%s on %s: %d pages, want %d to %d", c.name, paper, n, c.least, c.most)
 			}
