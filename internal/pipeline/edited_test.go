@@ -1,7 +1,6 @@
 package pipeline_test
 
 import (
-	"bytes"
 	"context"
 	"encoding/json"
 	"maps"
@@ -25,22 +24,14 @@ type edits map[string]any
 // edited is the ready record of a fixture with edits.
 func edited(t *testing.T, fixture string, changes ...edits) *record.Document {
 	t.Helper()
-	data, err := json.Marshal(read(t, "../../fixtures/"+fixture+"/ready.yaml").Root.Value())
-	if err != nil {
-		t.Fatal(err)
-	}
-	decoder := json.NewDecoder(bytes.NewReader(data))
-	decoder.UseNumber()
-	var root any
-	if err := decoder.Decode(&root); err != nil {
-		t.Fatal(err)
-	}
+	root := read(t, "../../fixtures/"+fixture+"/ready.yaml").Root.Value()
 	for _, change := range changes {
 		for _, at := range slices.Sorted(maps.Keys(change)) {
 			set(t, root, strings.Split(at, "/"), change[at])
 		}
 	}
-	if data, err = json.Marshal(root); err != nil {
+	data, err := json.Marshal(root)
+	if err != nil {
 		t.Fatal(err)
 	}
 	doc, err := record.ReadJSON("edited.json", data, record.Limits{})

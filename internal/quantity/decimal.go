@@ -52,19 +52,13 @@ func significant(r *big.Rat) (text string, exact bool) {
 // short writes r if its decimals end within siDigits digits and 64 bits suffice
 // to find them, which is so of nearly everything that people write.
 func short(r *big.Rat) (text string, ok bool) {
-	d, decimals := int64(1), 0
-	if !r.IsInt() {
-		d = r.Denom().Int64()
-	}
-	if n := r.Num(); !n.IsInt64() || !r.IsInt() && !r.Denom().IsInt64() {
+	if !r.Num().IsInt64() || !r.Denom().IsInt64() {
 		return "", false
 	}
-	n := r.Num().Int64()
 	const most = 1_000_000_000_000_000 // 10 to the power of siDigits
-	for ; d > 1; decimals++ {
+	n, d, decimals := r.Num().Int64(), r.Denom().Int64(), 0
+	for ; d > 1 && n < most && n > -most; decimals++ {
 		switch {
-		case n >= most || n <= -most:
-			return "", false
 		case d%10 == 0:
 			d /= 10
 		case d%5 == 0:
@@ -75,7 +69,7 @@ func short(r *big.Rat) (text string, ok bool) {
 			return "", false
 		}
 	}
-	if n >= most || n <= -most {
+	if d > 1 || n >= most || n <= -most {
 		return "", false
 	}
 	var digits [siDigits + 1]byte
