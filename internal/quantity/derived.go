@@ -4,87 +4,102 @@ import (
 	"fmt"
 	"math"
 	"strconv"
-	"strings"
 )
 
-// Written is a computed value as three texts.
-type Written struct {
-	SI    string // decimal in the SI unit of the dimension, without an exponent
-	Value string // the same in the unit asked for
-	Text  string // for people; see Quantity.String
+// A Computed is a number that was worked out, with the unit that its reader
+// thinks in. Few of the many that a record gives are ever read, so each text is
+// made when it is asked for. The zero Computed is no number.
+type Computed struct {
+	si     float64
+	unit   *unit
+	digits int8
 }
 
-// A Writer writes the many computed values of one record. It keeps their texts
-// together in memory. The zero Writer is ready.
-type Writer struct {
-	text strings.Builder
-}
-
-// writerRoom is how many bytes of text are asked for at once.
-const writerRoom = 8 << 10
-
-// Write is FromSI for one value: si counts with its first digits significant
-// digits (12 at most), SI and Value have no more than that, and Text is what
-// Format gives. It does without exact arithmetic wherever that would give the
-// same text, which is nearly always. Errors are those of FromSI.
-func (w *Writer) Write(dim Dimension, si float64, unitName string, digits int) (Written, error) {
+// Compute is FromSI for one of many values: si counts with its first digits
+// significant digits (12 at most), and SI and Value have no more than that.
+// Errors are those of FromSI.
+func Compute(dim Dimension, si float64, unitName string, digits int) (Computed, error) {
 	f := families[dim]
 	if f == nil {
-		return Written{}, unknownDimension(dim)
+		return Computed{}, unknownDimension(dim)
 	}
 	u, ok := f.byName[unitName]
 	if !ok {
 		var err error
 		if u, err = f.find(unitName); err != nil {
-			return Written{}, fmt.Errorf("%s: %w", dim, err)
+			return Computed{}, fmt.Errorf("%s: %w", dim, err)
 		}
 	}
-	digits = min(max(digits, 1), derivedDigits)
-	if dim == Time || dim == Date || dim == Temperature || math.Abs(si) > 1e12 || math.Abs(si) < 1e-9 && si != 0 || math.IsNaN(si) {
-		return writeExactly(dim, si, u, digits)
+	c := Computed{si, u, int8(min(max(digits, 1), derivedDigits))}
+	if c.isPlain() {
+		return c, nil
 	}
-	var scratch [64]byte
-	var out Written
-	out.SI = w.keep(appendPlain(scratch[:0], si, digits))
-	si, _ = strconv.ParseFloat(out.SI, 64)
-	value := si / u.approx
-	out.Value = out.SI
-	if u.approx != 1 {
-		out.Value = w.keep(appendPlain(scratch[:0], value, digits))
-	}
-	if text := u.appendText(scratch[:0], value); text != nil {
-		out.Text = w.keep(text)
-		return out, nil
-	}
-	q, err := fromSI(dim, out.SI, u.symbol)
-	if err != nil {
-		return Written{}, err
-	}
-	out.Text = q.String()
-	return out, nil
+	_, err := c.exactly()
+	return c, err
 }
 
-// keep makes a string of b among the others.
-func (w *Writer) keep(b []byte) string {
-	if w.text.Len()+len(b) > w.text.Cap() {
-		w.text = strings.Builder{}
-		w.text.Grow(writerRoom)
-	}
-	from := w.text.Len()
-	w.text.Write(b)
-	return w.text.String()[from:]
+// isPlain tells whether a value is written without exact arithmetic wherever
+// that gives the same text, which is nearly always. Others are too large, too
+// small or no measure.
+func (c Computed) isPlain() bool {
+	dim, size := c.unit.dimension, math.Abs(c.si)
+	return dim != Time && dim != Date && dim != Temperature && (size <= 1e12 && size >= 1e-9 || size == 0)
 }
 
-// writeExactly is Write for what is too large, too small or no measure.
-func writeExactly(dim Dimension, si float64, u *unit, digits int) (Written, error) {
-	if rounded, err := strconv.ParseFloat(strconv.FormatFloat(si, 'e', digits-1, 64), 64); err == nil {
+// exactly is the value as a quantity.
+func (c Computed) exactly() (Quantity, error) {
+	si := c.si
+	if rounded, err := strconv.ParseFloat(strconv.FormatFloat(si, 'e', int(c.digits)-1, 64), 64); err == nil {
 		si = rounded
 	}
-	q, err := fromSI(dim, si, u.symbol)
-	if err != nil {
-		return Written{}, err
+	return fromSI(c.unit.dimension, si, c.unit.symbol)
+}
+
+// Unit is the symbol of the unit that the reader thinks in.
+func (c Computed) Unit() string { return c.unit.symbol }
+
+// SI is the number in the SI unit of its dimension, a decimal without an
+// exponent.
+func (c Computed) SI() string {
+	if !c.isPlain() {
+		q, _ := c.exactly()
+		return q.SI()
 	}
-	return Written{q.SI(), q.Value(), q.String()}, nil
+	var scratch [64]byte
+	return string(appendPlain(scratch[:0], c.si, int(c.digits)))
+}
+
+// Value is the same in the unit of the reader.
+func (c Computed) Value() string {
+	switch {
+	case !c.isPlain():
+		q, _ := c.exactly()
+		return q.Value()
+	case c.unit.approx == 1:
+		return c.SI()
+	}
+	var scratch [64]byte
+	return string(appendPlain(scratch[:0], c.inUnit(), int(c.digits)))
+}
+
+// Text is the number with its unit, for people: what Format gives.
+func (c Computed) Text() string {
+	if c.isPlain() {
+		var scratch [64]byte
+		if text := c.unit.appendText(scratch[:0], c.inUnit()); text != nil {
+			return string(text)
+		}
+	}
+	q, _ := c.exactly()
+	return q.String()
+}
+
+// inUnit is the number in the unit of the reader, worked out from the digits
+// that count.
+func (c Computed) inUnit() float64 {
+	var scratch [64]byte
+	si, _ := strconv.ParseFloat(string(appendPlain(scratch[:0], c.si, int(c.digits))), 64)
+	return si / c.unit.approx
 }
 
 // appendPlain writes x with so many significant digits, without an exponent and

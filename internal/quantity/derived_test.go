@@ -6,10 +6,10 @@ import (
 	"testing"
 )
 
-// Write takes a short cut by float64. It must be told apart from the exact way
-// only by its speed, for any size, near any rounding boundary and in any unit.
-func TestWriteAgreesWithTheExactWay(t *testing.T) {
-	var w Writer
+// A Computed takes a short cut by float64. It must be told apart from the exact
+// way only by its speed, for any size, near any rounding boundary and in any
+// unit.
+func TestComputedAgreesWithTheExactWay(t *testing.T) {
 	var values []float64
 	seed := uint64(1)
 	for range 4000 {
@@ -39,7 +39,7 @@ func TestWriteAgreesWithTheExactWay(t *testing.T) {
 				si = math.Abs(si)
 			}
 			unit := units[i%len(units)]
-			got, err := w.Write(dim, si, unit, 12)
+			got, err := Compute(dim, si, unit, 12)
 			q, wantErr := FromSI(dim, si, unit)
 			if (err == nil) != (wantErr == nil) {
 				t.Fatalf("%s %v %s: error %v, the exact way %v", dim, si, unit, err, wantErr)
@@ -47,41 +47,45 @@ func TestWriteAgreesWithTheExactWay(t *testing.T) {
 			if err != nil {
 				continue
 			}
-			if got.SI != q.SI() || got.Text != q.String() {
-				t.Fatalf("%s %v %s: %q %q, the exact way %q %q", dim, si, unit, got.SI, got.Text, q.SI(), q.String())
+			if got.SI() != q.SI() || got.Text() != q.String() {
+				t.Fatalf("%s %v %s: %q %q, the exact way %q %q", dim, si, unit, got.SI(), got.Text(), q.SI(), q.String())
 			}
-			value, _ := strconv.ParseFloat(got.Value, 64)
+			value, _ := strconv.ParseFloat(got.Value(), 64)
 			want, _ := strconv.ParseFloat(q.Value(), 64)
 			if math.Abs(value-want) > 1e-11*math.Abs(want) {
-				t.Fatalf("%s %v %s: value %s, the exact way %s", dim, si, unit, got.Value, q.Value())
+				t.Fatalf("%s %v %s: value %s, the exact way %s", dim, si, unit, got.Value(), q.Value())
 			}
 		}
 	}
 }
 
-func TestWrite(t *testing.T) {
-	var w Writer
+func TestCompute(t *testing.T) {
+	type written struct{ SI, Value, Text string }
 	for _, c := range []struct {
 		dim    Dimension
 		si     float64
 		unit   string
 		digits int
-		want   Written
+		want   written
 	}{
-		{Length, 10 * 0.3048, "ft", 12, Written{"3.048", "10", "10 ft"}},
-		{Length, math.Hypot(6, 8) * 0.3048, "ft", 12, Written{"3.048", "10", "10 ft"}},
-		{Length, 2.48123, "ft", 12, Written{"2.48123", "8.1405183727", "8.14 ft"}},
-		{Velocity, 3.48276513, "m/s", 6, Written{"3.48277", "3.48277", "3.48 m/s"}},
-		{Radon, 146.15, "pCi/L", 12, Written{"146.15", "3.95", "4.0 pCi/L"}},
-		{Percent, 92.741935483871, "%", 12, Written{"92.7419354839", "92.7419354839", "92.7 %"}},
-		{PerLength, 0.0246, "1/ft", 6, Written{"0.0246", "0.00749808", "0.0075 per ft"}},
-		{Duration, -7200, "h", 12, Written{"-7200", "-2", "-2 h"}},
-		{Pressure, 0, "inH2O", 12, Written{"0", "0", "0 inH2O"}},
-		{Date, 1837209600, "s", 12, Written{"1837209600", "1837209600", "2028-03-21"}},
+		{Length, 10 * 0.3048, "ft", 12, written{"3.048", "10", "10 ft"}},
+		{Length, math.Hypot(6, 8) * 0.3048, "ft", 12, written{"3.048", "10", "10 ft"}},
+		{Length, 2.48123, "ft", 12, written{"2.48123", "8.1405183727", "8.14 ft"}},
+		{Velocity, 3.48276513, "m/s", 6, written{"3.48277", "3.48277", "3.48 m/s"}},
+		{Radon, 146.15, "pCi/L", 12, written{"146.15", "3.95", "4.0 pCi/L"}},
+		{Percent, 92.741935483871, "%", 12, written{"92.7419354839", "92.7419354839", "92.7 %"}},
+		{PerLength, 0.0246, "1/ft", 6, written{"0.0246", "0.00749808", "0.0075 per ft"}},
+		{Duration, -7200, "h", 12, written{"-7200", "-2", "-2 h"}},
+		{Pressure, 0, "inH2O", 12, written{"0", "0", "0 inH2O"}},
+		{Date, 1837209600, "s", 12, written{"1837209600", "1837209600", "2028-03-21"}},
 	} {
-		got, err := w.Write(c.dim, c.si, c.unit, c.digits)
-		if err != nil || got != c.want {
-			t.Errorf("%s %v: %+v, %v, want %+v", c.dim, c.si, got, err, c.want)
+		computed, err := Compute(c.dim, c.si, c.unit, c.digits)
+		if err != nil {
+			t.Errorf("%s %v: %v", c.dim, c.si, err)
+			continue
+		}
+		if got := (written{computed.SI(), computed.Value(), computed.Text()}); got != c.want {
+			t.Errorf("%s %v: %+v, want %+v", c.dim, c.si, got, c.want)
 		}
 	}
 	for _, c := range []struct {
@@ -92,17 +96,17 @@ func TestWrite(t *testing.T) {
 		{"mass", 1, "kg"}, {Length, 1, "furlong"}, {Length, math.NaN(), "m"}, {Length, math.Inf(1), "m"},
 		{Length, 1e40, "m"}, {Date, 1e15, "s"}, {Temperature, -4, "K"},
 	} {
-		if got, err := w.Write(c.dim, c.si, c.unit, 12); err == nil {
+		if got, err := Compute(c.dim, c.si, c.unit, 12); err == nil {
 			t.Errorf("%s of %v %s: %+v, want an error", c.dim, c.si, c.unit, got)
 		}
 	}
 }
 
-func BenchmarkWrite(b *testing.B) {
-	var w Writer
+func BenchmarkComputed(b *testing.B) {
 	for b.Loop() {
 		for _, si := range [...]float64{3.048, 2.4812, 0.0293, 248.7} {
-			if _, err := w.Write(Length, si, "ft", 12); err != nil {
+			c, err := Compute(Length, si, "ft", 12)
+			if err != nil || c.SI() == "" || c.Value() == "" || c.Text() == "" {
 				b.Fatal(err)
 			}
 		}
