@@ -41,7 +41,7 @@ func newDerive(w world) *cobra.Command {
 			out := json.NewEncoder(w.out)
 			out.SetEscapeHTML(false)
 			out.SetIndent("", "  ")
-			return out.Encode(derived)
+			return out.Encode(record.Plain(derived))
 		},
 	}
 }

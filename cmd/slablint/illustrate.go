@@ -108,7 +108,7 @@ func photos(done pipeline.Done) []finding.Photo {
 		if i >= len(facts) || done.Files == nil || len(out) == mostPhotos {
 			break
 		}
-		if fact, _ := facts[i].(map[string]any); fact["digest_matches"] != true || fact["type_matches"] != true {
+		if record.Get(facts[i], "digest_matches") != true || record.Get(facts[i], "type_matches") != true {
 			continue
 		}
 		kind, _ := fields["media_type"].(string)

@@ -209,9 +209,8 @@ func (i *interview) lacks(input map[string]any, path string, everything bool) {
 		lists = append(lists, "inputs")
 	}
 	collect(input, place.Pointer(path).Split(), func(value any) {
-		fields, _ := value.(map[string]any)
 		for _, list := range lists {
-			pointers, _ := fields[list].([]any)
+			pointers, _ := record.Get(value, list).([]any)
 			for _, p := range pointers {
 				if text, ok := p.(string); ok {
 					i.needed[digits.ReplaceAllString(text, "/*")] = true
@@ -229,14 +228,11 @@ func collect(value any, path []string, visit func(any)) {
 		visit(value)
 		return
 	}
-	switch v := value.(type) {
-	case map[string]any:
-		if next, ok := v[path[0]]; ok {
-			collect(next, path[1:], visit)
-		}
-	case []any:
-		for _, item := range v {
+	if list, ok := value.([]any); ok {
+		for _, item := range list {
 			collect(item, path[1:], visit)
 		}
+	} else if next := record.Get(value, path[0]); next != nil {
+		collect(next, path[1:], visit)
 	}
 }

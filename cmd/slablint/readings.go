@@ -1,7 +1,7 @@
 package main
 
 import (
-	"fmt"
+	"encoding/json"
 	"regexp"
 	"strings"
 
@@ -83,16 +83,13 @@ func eachAt(value any, path []string, at place.Pointer, subject string, visit fu
 // shownText is a quantity, word or number as a reader sees it.
 func shownText(value any) string {
 	switch v := value.(type) {
-	case nil, bool, []any:
-		return ""
-	case map[string]any:
-		text, _ := v["text"].(string)
-		return moment.ReplaceAllString(text, "$1 $2 $3")
 	case string: // a word of a list, or an id
 		return v
-	default:
-		return fmt.Sprint(v)
+	case json.Number:
+		return v.String()
 	}
+	text, _ := record.Get(value, "text").(string)
+	return moment.ReplaceAllString(text, "$1 $2 $3")
 }
 
 // moment is a time with its offset, as records write it; seconds of none are

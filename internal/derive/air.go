@@ -29,10 +29,10 @@ func (d *deriver) fillAir() {
 	}
 }
 
-func (d *deriver) airValues() map[string]any {
-	return map[string]any{
-		"station_pressure": d.model(quantity.Pressure, d.site, "altitude by the US Standard Atmosphere 1976"),
-		"density":          d.model(quantity.Density, figure{d.gas.Density, "kg/m3", d.gasBasis}, "moist air by the ideal gas law"),
-		"viscosity":        d.model(quantity.Viscosity, figure{d.gas.Viscosity, "Pa s", d.gasBasis}, "Sutherland's law"),
-	}
+func (d *deriver) airValues() *entry {
+	e := d.entry(3)
+	e.set("station_pressure", d.model(quantity.Pressure, d.site, "altitude by the US Standard Atmosphere 1976"))
+	e.set("density", d.model(quantity.Density, figure{d.gas.Density, "kg/m3", d.gasBasis}, "moist air by the ideal gas law"))
+	e.set("viscosity", d.model(quantity.Viscosity, figure{d.gas.Viscosity, "Pa s", d.gasBasis}, "Sutherland's law"))
+	return e
 }

@@ -12,10 +12,14 @@ func (d *deriver) appliances() []any {
 	appliances := d.house.get("combustion").items()
 	for _, t := range d.record.get("diagnostics").get("backdraft_tests").items() {
 		ref := t.get("appliance")
-		e := map[string]any{"id": ref.text() + "/" + t.id(), "at": string(t.at()), "appliance": ref.text(), "test": t.id()}
+		e := d.entry(7)
+		e.set("id", ref.text()+"/"+t.id())
+		e.set("at", t.at())
+		e.set("appliance", ref.text())
+		e.set("test", t.id())
 		out = append(out, e)
 		zone, baseline := t.get("pressure").quantity(), t.get("baseline").quantity()
-		e["depressurization"] = d.exact(quantity.Pressure, difference(zone, baseline), "zone pressure less baseline")
+		e.set("depressurization", d.exact(quantity.Pressure, difference(zone, baseline), "zone pressure less baseline"))
 		var a node
 		_, b := ref.choice()
 		if i := find(appliances, ref.text()); i >= 0 {
@@ -24,13 +28,14 @@ func (d *deriver) appliances() []any {
 			b = refused("no appliance of the house has this id", ref.at())
 		}
 		if !b.known() {
-			e["limit"], e["draft_minimum"] = undetermined(b), undetermined(b)
+			e.set("limit", d.undetermined(b))
+			e.set("draft_minimum", d.undetermined(b))
 			continue
 		}
 		limit, method := depressurizationLimit(a)
 		limit.basis = join(limit.basis, b)
-		e["limit"] = d.exact(quantity.Pressure, limit, method)
-		e["draft_minimum"] = d.exact(quantity.Pressure, minimumDraft(a, t, b), "gas appliance with natural draft: table of a public weatherization form")
+		e.set("limit", d.exact(quantity.Pressure, limit, method))
+		e.set("draft_minimum", d.exact(quantity.Pressure, minimumDraft(a, t, b), "gas appliance with natural draft: table of a public weatherization form"))
 	}
 	return out
 }

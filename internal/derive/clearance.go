@@ -15,30 +15,34 @@ func (d *deriver) clearances() []any {
 		recorded := s.discharge.get("clearances")
 		measured := recorded.items()
 		if !list.isList() && !recorded.isList() {
-			out = append(out, map[string]any{
-				"id": s.id() + "/openings", "at": string(list.at()), "system": s.id(), "opening": "openings",
-				"distance": undetermined(lacking(list.at())), "drop": undetermined(lacking(list.at())),
-			})
+			e := d.entry(6)
+			e.set("id", s.id()+"/openings")
+			e.set("at", list.at())
+			e.set("system", s.id())
+			e.set("opening", "openings")
+			e.set("distance", d.undetermined(list.lack()))
+			e.set("drop", d.undetermined(list.lack()))
+			out = append(out, e)
 			continue
 		}
 		for _, o := range openings {
 			times := 0
 			for _, m := range measured {
 				if m.get("opening").text() == o.id() && o.id() != "" {
-					e := d.clearance(s, o, m)
+					id := s.id() + "/" + o.id()
 					if times++; times > 1 { // each measurement must hold by itself
-						e["id"] = s.id() + "/" + o.id() + "/" + m.id()
+						id += "/" + m.id()
 					}
-					out = append(out, e)
+					out = append(out, d.clearance(id, s, o, m))
 				}
 			}
 			if times == 0 {
-				out = append(out, d.clearance(s, o, node{}))
+				out = append(out, d.clearance(s.id()+"/"+o.id(), s, o, node{}))
 			}
 		}
 		for _, m := range measured {
 			if find(openings, m.get("opening").text()) < 0 {
-				out = append(out, d.clearance(s, node{}, m))
+				out = append(out, d.clearance(s.id()+"/"+m.id(), s, node{}, m))
 			}
 		}
 	}
@@ -47,23 +51,27 @@ func (d *deriver) clearances() []any {
 
 // clearance is how far an outlet is from an opening of the house's list (o), as
 // measured (m), or both.
-func (d *deriver) clearance(s *system, o, m node) map[string]any {
-	subject := o
+func (d *deriver) clearance(id string, s *system, o, m node) *entry {
+	subject, where := o, m
 	if !o.exists() {
 		subject = m
 	}
-	e := map[string]any{"id": s.id() + "/" + subject.id(), "at": string(subject.at()), "system": s.id(), "opening": subject.id()}
-	if m.exists() {
-		e["at"] = string(m.at())
+	if !m.exists() {
+		where = o
 	}
+	e := d.entry(12)
+	e.set("id", id)
+	e.set("at", where.at())
+	e.set("system", s.id())
+	e.set("opening", subject.id())
 	for _, name := range [...]string{"building", "kind"} {
 		if word, ok := agreed(o, m, name).(string); ok && word != "" {
-			e[name] = word
+			e.set(name, word)
 		}
 	}
 	for _, name := range [...]string{"into_conditioned_space", "operable"} {
 		if yes, ok := agreed(o, m, name).(bool); ok {
-			e[name] = yes
+			e.set(name, yes)
 		}
 	}
 	straight, drop := s.toOpening(o)
@@ -75,7 +83,7 @@ func (d *deriver) clearance(s *system, o, m node) map[string]any {
 		if told := m.get("distance"); told.exists() || !o.exists() {
 			f := told.quantity().notBelow("a length")
 			if o.exists() {
-				e["disagreement"] = d.exact(quantity.Length, apart(f, straight), "recorded distance against the one from positions, either way")
+				e.set("disagreement", d.exact(quantity.Length, apart(f, straight), "recorded distance against the one from positions, either way"))
 			}
 			straight, straightMethod, straightAt = f, "as recorded, straight", told
 		}
@@ -83,12 +91,13 @@ func (d *deriver) clearance(s *system, o, m node) map[string]any {
 			drop, dropMethod, dropAt = told.quantity(), "as recorded", told
 		}
 	}
-	e["straight_distance"] = d.recorded(quantity.Length, straight, straightAt, straightMethod)
-	e["distance"] = e["straight_distance"]
+	distance := d.recorded(quantity.Length, straight, straightAt, straightMethod)
+	e.set("straight_distance", distance)
 	if round != nil {
-		e["distance"] = d.exact(quantity.Length, *round, "legs round an obstacle, added up")
+		distance = d.exact(quantity.Length, *round, "legs round an obstacle, added up")
 	}
-	e["drop"] = d.recorded(quantity.Length, drop, dropAt, "outlet less top of the opening, "+dropMethod)
+	e.set("distance", distance)
+	e.set("drop", d.recorded(quantity.Length, drop, dropAt, "outlet less top of the opening, "+dropMethod))
 	return e
 }
 
@@ -111,7 +120,7 @@ func legs(n node) *figure {
 	if len(items) == 0 {
 		return nil
 	}
-	f := figure{basis: &basis{}}
+	f := figure{basis: nothing}
 	lengths := make([]float64, len(items))
 	for i, item := range items {
 		q := item.quantity()
@@ -136,7 +145,7 @@ func legs(n node) *figure {
 func (s *system) toOpening(o node) (distance, drop figure) {
 	from, at, unit := point(s.discharge.get("position"))
 	if !o.exists() {
-		b := lacking(s.discharge.get("position").at())
+		b := s.discharge.get("position").lack()
 		return figure{basis: b}, figure{basis: b}
 	}
 	rect, b := opening(o)

@@ -5,14 +5,13 @@ import (
 	"slices"
 	"testing"
 
-	"github.com/slablint/slablint/internal/derive"
 	"github.com/slablint/slablint/internal/place"
 )
 
 // How many suction points send their air through each segment, and the largest
 // pipe behind a junction.
 func TestFeeds(t *testing.T) {
-	derived := derive.Derive(load(t, "testdata/four.yaml"), nil)
+	derived := document(load(t, "testdata/four.yaml"), nil)
 	var feeds []float64
 	for i := range derived["segments"].([]any) {
 		feeds = append(feeds, si(t, derived, place.Root.Append("segments", i, "feeds")))
@@ -23,7 +22,7 @@ func TestFeeds(t *testing.T) {
 	if got := si(t, derived, "/systems/0/largest_manifold_bore"); got != 4*0.0254 {
 		t.Errorf("largest pipe behind a junction %v m", got)
 	}
-	alone := derive.Derive(variant(t), nil)
+	alone := document(variant(t), nil)
 	if got := lacks(t, alone, "/systems/0/largest_manifold_bore"); !slices.Contains(got, "/systems/0/suction_points") {
 		t.Errorf("a single suction point has a manifold: lacks %v", got)
 	}
@@ -32,7 +31,7 @@ func TestFeeds(t *testing.T) {
 // A sag of 60 mm is lifted by a column of water as high: 0.06 m of the
 // conventional 9806.65 Pa/m (NIST SP 811 App. B.8).
 func TestTrap(t *testing.T) {
-	derived := derive.Derive(load(t, "testdata/metric.yaml"), nil)
+	derived := document(load(t, "testdata/metric.yaml"), nil)
 	if depth, lift := si(t, derived, "/segments/2/trap_depth"), si(t, derived, "/segments/2/trap_suction"); depth != 0.06 || math.Abs(lift-588.399) > 1e-9 {
 		t.Errorf("trap of %v m and %v Pa", depth, lift)
 	}
@@ -55,7 +54,7 @@ func TestDifferences(t *testing.T) {
 		{"mark against first reading", []string{"start_mark: 1.2 inH2O", "start_mark: 1.1 inH2O"}, "/systems/0/start_mark_difference", 0.1 * 249.08891, ""},
 		{"first reading with the fan off", []string{reading, "value: 0 inH2O, fan_on: false"}, "/systems/0/start_mark_difference", 0.05 * 249.08891, ""},
 		{"an earlier reading that does not say", []string{reading, "value: 0 inH2O"}, "/systems/0/start_mark_difference", 0, "/systems/0/gauge/readings/0/fan_on"},
-		{"suction in the pit against shut-off", []string{"soil_flow: 60 cfm", "suction: 0.95 inH2O, soil_flow: 60 cfm"}, "/suction_points/0/shutoff_share", 0.5 * 1.2013849 / si(t, derive.Derive(variant(t), nil), "/air/density"), ""}, // standard air 0.075 lb/ft3
+		{"suction in the pit against shut-off", []string{"soil_flow: 60 cfm", "suction: 0.95 inH2O, soil_flow: 60 cfm"}, "/suction_points/0/shutoff_share", 0.5 * 1.2013849 / si(t, document(variant(t), nil), "/air/density"), ""}, // standard air 0.075 lb/ft3
 		{"suction in the pit, gauge reversed", []string{"soil_flow: 60 cfm", "suction: 0.95 inH2O, soil_flow: 60 cfm", "value: 1.25 inH2O", "value: -1.25 inH2O"}, "/suction_points/0/suction_difference", 0, "/systems/0/gauge/readings/1/value"},
 		{"slope written beside rise and length", []string{"rise: 2 in, run: horizontal", "rise: 2 in, slope: 1/4 in per ft, run: horizontal"}, "/segments/1/slope_disagreement", 1.0 / 96, ""},
 		{"duplicates that ended 6 h apart", nil, "/duplicates/0/end_difference", 6 * 3600, ""},
@@ -71,7 +70,7 @@ func TestDifferences(t *testing.T) {
 		{"vapor sample two weeks on", []string{"measurements:\n", "measurements:\n  vapor_first_sampled: 2026-03-24T15:00:00-05:00\n"}, "/order/fan_start_before_vapor_sample", 14 * 86400, ""},
 		{"ventilation that pulls", []string{"    runs_continuously: true\n", "    runs_continuously: true\n    ventilation: {supply_flow: 90 cfm, exhaust_flow: 100 cfm}\n"}, "/systems/0/ventilation_imbalance", -0.1, ""},
 	} {
-		derived := derive.Derive(variant(t, c.record...), nil)
+		derived := document(variant(t, c.record...), nil)
 		keepsSchema(t, derived)
 		if c.lacks != "" {
 			if got := lacks(t, derived, c.at); !slices.Contains(got, c.lacks) {

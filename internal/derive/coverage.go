@@ -6,7 +6,7 @@ import (
 
 // count is how many holes pull.
 func (p *probe) count() (pulling int, b *basis) {
-	b = &basis{}
+	b = nothing
 	for i := range p.holes {
 		b = join(b, p.holes[i].pullsBasis)
 		if p.holes[i].pulls {
@@ -14,7 +14,7 @@ func (p *probe) count() (pulling int, b *basis) {
 		}
 	}
 	if len(p.holes) == 0 {
-		b = lacking(p.get("holes").at())
+		b = p.get("holes").lack()
 	}
 	return pulling, b
 }
@@ -49,10 +49,10 @@ func (p *probe) slab(d *deriver) (geometry.Polygon, *basis) {
 	}
 	outline := areas[i].get("outline")
 	if !outline.exists() {
-		return geometry.Polygon{}, lacking(outline.at())
+		return geometry.Polygon{}, outline.lack()
 	}
 	var corners []geometry.PlanPoint
-	lacks := &basis{}
+	lacks := nothing
 	for _, n := range outline.items() {
 		c, cornerBasis, _ := plan(n)
 		corners = append(corners, c)
@@ -65,7 +65,7 @@ func (p *probe) slab(d *deriver) (geometry.Polygon, *basis) {
 	if err != nil {
 		return polygon, refused(err.Error(), outline.at())
 	}
-	return polygon, join(reading(outline.at()), b)
+	return polygon, join(outline.read(), b)
 }
 
 // tested are the holes that tell of the slab round them. The hole that suction
@@ -83,7 +83,7 @@ func (p *probe) tested() ([]geometry.Hole, *basis) {
 	}
 	switch {
 	case len(p.holes) == 0:
-		b = lacking(p.get("holes").at())
+		b = p.get("holes").lack()
 	case len(list) == 0:
 		b = refused("the only hole is the one that suction is drawn from", p.get("holes").at())
 	}
@@ -161,7 +161,7 @@ func (p *probe) decay() figure {
 		readings = append(readings, geometry.Reading{Distance: h.distance.si, Pressure: h.pressure.si})
 	}
 	if len(readings) == 0 {
-		f.basis = lacking(p.get("holes").at())
+		f.basis = p.get("holes").lack()
 	}
 	if !f.known() {
 		return f

@@ -21,7 +21,7 @@ func (s *system) fanCurve() []any {
 	for i := range curvePoints {
 		flow := first.Flow + (last.Flow-first.Flow)*float64(i)/(curvePoints-1)
 		if p, _, err := s.siteCurve.Pressure(math.Min(flow, last.Flow)); err == nil {
-			out = append(out, drawn(flow, p))
+			out = append(out, &drawnPoint{flow, p})
 		}
 	}
 	return out
@@ -48,7 +48,7 @@ func (s *system) systemCurve() []any {
 		return nil
 	}
 	out := make([]any, 0, curvePoints)
-	out = append(out, drawn(0, 0))
+	out = append(out, &drawnPoint{})
 	k := 1
 	for i := 1; i < curvePoints; i++ {
 		flow := last.Flow * float64(i) / (curvePoints - 1)
@@ -56,13 +56,32 @@ func (s *system) systemCurve() []any {
 			k++
 		}
 		power := math.Log2(pressures[k] / pressures[k-1])
-		out = append(out, drawn(flow, pressures[k]*math.Pow(flow/flows[k], power)))
+		out = append(out, &drawnPoint{flow, pressures[k] * math.Pow(flow/flows[k], power)})
 	}
 	return out
 }
 
-// drawn is one point of a curve for drawing, SI.
-func drawn(flow, pressure float64) map[string]any {
-	number := func(x float64) json.Number { return json.Number(strconv.FormatFloat(x, 'g', modelDigits, 64)) }
-	return map[string]any{"flow": number(flow), "pressure": number(pressure)}
+// A drawnPoint is one point of a curve for drawing, SI.
+type drawnPoint struct{ flow, pressure float64 }
+
+// Len is the number of members.
+func (p *drawnPoint) Len() int { return 2 }
+
+// Name is the name of a member.
+func (p *drawnPoint) Name(i int) string { return [...]string{"flow", "pressure"}[i] }
+
+// Member is a member by its index.
+func (p *drawnPoint) Member(i int) any { return p.Get(p.Name(i)) }
+
+// Get is a member by its name.
+func (p *drawnPoint) Get(name string) any {
+	x := p.flow
+	switch name {
+	case "flow":
+	case "pressure":
+		x = p.pressure
+	default:
+		return nil
+	}
+	return json.Number(strconv.FormatFloat(x, 'g', modelDigits, 64))
 }

@@ -6,7 +6,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/slablint/slablint/internal/derive"
 	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/record"
 )
@@ -61,7 +60,7 @@ func values(doc map[string]any) map[string]map[string]any {
 func TestDeletionIsNeverSilent(t *testing.T) {
 	for _, name := range records {
 		input := load(t, name)
-		before := values(derive.Derive(input, nil))
+		before := values(document(input, nil))
 		rests := map[string][]string{}
 		for at, v := range before {
 			inputs, _ := v["inputs"].([]any)
@@ -71,7 +70,7 @@ func TestDeletionIsNeverSilent(t *testing.T) {
 		}
 		for p, dependents := range rests {
 			reduced := without(input, place.Pointer(p).Split()).(map[string]any)
-			after := values(derive.Derive(reduced, nil))
+			after := values(document(reduced, nil))
 			for _, at := range dependents {
 				if now, there := after[at]; there && reflect.DeepEqual(now, before[at]) {
 					t.Errorf("%s: %s is the same without %s: %s", name, at, p, asJSON(t, now))
@@ -86,12 +85,12 @@ func TestDeletionIsNeverSilent(t *testing.T) {
 func TestInputsAreComplete(t *testing.T) {
 	for _, name := range records[1:] {
 		input := load(t, name)
-		before := values(derive.Derive(input, nil))
+		before := values(document(input, nil))
 		for _, p := range leaves(input, "") {
 			if p.Last() == "id" {
 				continue // a name of a thing, through which fields are found
 			}
-			after := values(derive.Derive(without(input, p.Split()).(map[string]any), nil))
+			after := values(document(without(input, p.Split()).(map[string]any), nil))
 			for at, was := range before {
 				now, there := after[at]
 				if was["si"] == nil || !there || reflect.DeepEqual(now, was) {

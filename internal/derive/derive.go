@@ -7,7 +7,7 @@ import (
 	"io/fs"
 
 	"github.com/slablint/slablint/internal/airflow"
-	"github.com/slablint/slablint/internal/quantity"
+	"github.com/slablint/slablint/internal/record"
 )
 
 // Derive works out the document that schema/derived.schema.json describes from
@@ -18,8 +18,8 @@ import (
 // say, and what it says but cannot be, makes a value undetermined and names the
 // places. Nothing depends on a clock, on the network or on the order of maps.
 // Parts of the document may be shared, so it is for reading only.
-func Derive(input map[string]any, files fs.FS) map[string]any {
-	d := &deriver{record: node{value: input, mem: new(memory)}, used: make([]bool, len(assumptionTable))}
+func Derive(input map[string]any, files fs.FS) record.Members {
+	d := &deriver{record: node{value: input, mem: new(memory)}}
 	d.house = d.record.get("house").rooted()
 	d.readTests()
 	for _, n := range d.record.get("systems").items() {
@@ -31,26 +31,25 @@ func Derive(input map[string]any, files fs.FS) map[string]any {
 	for _, s := range d.systems {
 		d.work(s)
 	}
-	out := map[string]any{
-		"air":            d.airValues(),
-		"systems":        d.systemValues(),
-		"segments":       d.segmentValues(),
-		"suction_points": d.pointValues(),
-		"discharges":     d.discharges(),
-		"clearances":     d.clearances(),
-		"communication":  d.communication(),
-		"holes":          d.holes(),
-		"appliances":     d.appliances(),
-		"tests":          d.testValues(),
-		"duplicates":     d.duplicates(),
-		"spikes":         d.spikes(),
-		"radon":          d.radonValues(),
-		"crew":           d.crew(),
-		"retest_due":     d.retestDue(),
-		"evidence":       d.evidence(files),
-		"order":          d.order(),
-	}
-	out["assumptions"] = d.assumptions()
+	out := d.entry(18)
+	out.set("air", d.airValues())
+	out.set("systems", d.systemValues())
+	out.set("segments", d.segmentValues())
+	out.set("suction_points", d.pointValues())
+	out.set("discharges", d.discharges())
+	out.set("clearances", d.clearances())
+	out.set("communication", d.communication())
+	out.set("holes", d.holes())
+	out.set("appliances", d.appliances())
+	out.set("tests", d.testValues())
+	out.set("duplicates", d.duplicates())
+	out.set("spikes", d.spikes())
+	out.set("radon", d.radonValues())
+	out.set("crew", d.crew())
+	out.set("retest_due", d.retestDue())
+	out.set("evidence", d.evidence(files))
+	out.set("order", d.order())
+	out.set("assumptions", d.assumptions())
 	return out
 }
 
@@ -61,19 +60,10 @@ type deriver struct {
 	systems []*system
 	all     []*test
 	probes  []*probe
-	used    []bool // by assumption
-	writer  quantity.Writer
+	used    assumptions
 
 	started  figure // when the last of the fans first ran
 	site     figure // Pa, the pressure of the air there
 	gas      airflow.Air
 	gasBasis *basis
-}
-
-// entry is the start of what is said of one subject, with room for so many
-// members.
-func entry(n node, size int) map[string]any {
-	e := make(map[string]any, size)
-	e["id"], e["at"] = n.id(), string(n.at())
-	return e
 }

@@ -11,7 +11,6 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"github.com/slablint/slablint/internal/derive"
 	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/record"
 	"github.com/slablint/slablint/schema"
@@ -24,7 +23,7 @@ var update = flag.Bool("update", false, "rewrite the expected documents")
 func TestDocumentsAreAsExpected(t *testing.T) {
 	for _, name := range records {
 		input := load(t, name)
-		got := asJSON(t, derive.Derive(input, os.DirFS(filepath.Dir(name))))
+		got := asJSON(t, document(input, os.DirFS(filepath.Dir(name))))
 		path := filepath.Join("testdata", strings.TrimSuffix(filepath.Base(name), ".yaml")+".json")
 		if *update {
 			if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
@@ -43,10 +42,10 @@ func TestDocumentsAreAsExpected(t *testing.T) {
 
 func TestDocumentsKeepTheSchema(t *testing.T) {
 	for _, name := range records {
-		keepsSchema(t, derive.Derive(load(t, name), os.DirFS(filepath.Dir(name))))
+		keepsSchema(t, document(load(t, name), os.DirFS(filepath.Dir(name))))
 	}
-	keepsSchema(t, derive.Derive(nil, nil))
-	keepsSchema(t, derive.Derive(map[string]any{}, nil))
+	keepsSchema(t, document(nil, nil))
+	keepsSchema(t, document(map[string]any{}, nil))
 }
 
 // Every recorded thing has its entry, in the order of the record, whether or
@@ -60,7 +59,7 @@ func TestEverySubjectIsThere(t *testing.T) {
 	}
 	for _, name := range records {
 		input := load(t, name)
-		derived := derive.Derive(input, nil)
+		derived := document(input, nil)
 		for list, path := range lists {
 			places := []string{}
 			for _, at := range elements(input, path[0]) {
@@ -99,11 +98,11 @@ func TestSameRecordSameBytes(t *testing.T) {
 	for _, name := range records {
 		input := load(t, name)
 		before := asJSON(t, input)
-		want := asJSON(t, derive.Derive(input, nil))
+		want := asJSON(t, document(input, nil))
 		var wg sync.WaitGroup
 		got := make([]string, 8)
 		for i := range got {
-			wg.Go(func() { got[i] = asJSON(t, derive.Derive(input, nil)) })
+			wg.Go(func() { got[i] = asJSON(t, document(input, nil)) })
 		}
 		wg.Wait()
 		for _, g := range got {
@@ -121,7 +120,7 @@ func TestSameRecordSameBytes(t *testing.T) {
 func TestValuesSayWhatTheyAre(t *testing.T) {
 	for _, name := range records {
 		input := load(t, name)
-		derived := derive.Derive(input, nil)
+		derived := document(input, nil)
 		listed := map[string]bool{}
 		for _, a := range derived["assumptions"].([]any) {
 			listed[a.(map[string]any)["name"].(string)] = true
@@ -173,7 +172,7 @@ func TestEveryFieldOfTheSchemaIsThere(t *testing.T) {
 	}
 	seen := map[string]bool{}
 	for _, name := range records {
-		collect(derive.Derive(load(t, name), os.DirFS(filepath.Dir(name))), "", seen)
+		collect(document(load(t, name), os.DirFS(filepath.Dir(name))), "", seen)
 	}
 	fields(promised, "", func(at string) {
 		if !seen[at] {

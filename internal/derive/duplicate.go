@@ -32,17 +32,21 @@ func (d *deriver) duplicates() []any {
 		}
 		first, b := d.partner(t)
 		spacing := t.get("spacing").quantity().notBelow("a length")
-		e := map[string]any{"id": ref.text() + "/" + t.id(), "at": string(t.at())}
+		e := d.entry(10)
+		e.set("id", ref.text()+"/"+t.id())
+		e.set("at", t.at())
 		out = append(out, e)
-		e["spacing"] = d.recorded(quantity.Length, spacing, t.get("spacing"), "as recorded")
-		for name, field := range map[string]string{"start_difference": "start", "end_difference": "end"} {
+		e.set("spacing", d.recorded(quantity.Length, spacing, t.get("spacing"), "as recorded"))
+		apartBy := func(field string) *value {
 			f := figure{unit: "h", basis: b}
 			if first != nil {
 				f = apart(t.get(field).quantity(), first.get(field).quantity())
 				f.unit, f.basis = "h", join(f.basis, b)
 			}
-			e[name] = d.exact(quantity.Duration, f, "either way")
+			return d.exact(quantity.Duration, f, "either way")
 		}
+		e.set("start_difference", apartBy("start"))
+		e.set("end_difference", apartBy("end"))
 		var pair radon.Pair
 		unit := t.result.unit
 		if first != nil {
@@ -57,25 +61,25 @@ func (d *deriver) duplicates() []any {
 			}
 		}
 		mean := figure{pair.Mean, unit, b}
-		e["mean"] = d.exact(quantity.Radon, mean, "plain mean")
-		e["reported_mean"] = d.exact(quantity.Radon, rounded(mean), roundedMethod)
-		e["difference"] = d.exact(quantity.Radon, figure{pair.Difference, unit, b}, "absolute")
-		e["relative_percent_difference"] = d.exact(quantity.Percent, figure{pair.RPD, "%", b}, "difference over mean: ANSI/AARST MS-QA 2019 Table 7.1")
+		e.set("mean", d.exact(quantity.Radon, mean, "plain mean"))
+		e.set("reported_mean", d.exact(quantity.Radon, rounded(mean), roundedMethod))
+		e.set("difference", d.exact(quantity.Radon, figure{pair.Difference, unit, b}, "absolute"))
+		e.set("relative_percent_difference", d.exact(quantity.Percent, figure{pair.RPD, "%", b}, "difference over mean: ANSI/AARST MS-QA 2019 Table 7.1"))
 		ratio := figure{pair.Ratio, "1", b}
 		if b.known() && pair.Ratio == 0 {
 			ratio.basis = refused("the smaller is zero", first.get("result").at(), t.get("result").at())
 		}
-		e["ratio"] = d.exact(quantity.Number, ratio, "larger over smaller")
+		e.set("ratio", d.exact(quantity.Number, ratio, "larger over smaller"))
 	}
 	return out
 }
 
 // bounds is what says that results are only upper bounds, where they are.
 func bounds(tests ...*test) *basis {
-	b := &basis{}
+	b := nothing
 	for _, t := range tests {
 		if t.told.BelowDetection {
-			b = join(b, reading(t.get("below_detection").at()))
+			b = join(b, t.get("below_detection").read())
 		}
 	}
 	return b
@@ -84,7 +88,7 @@ func bounds(tests ...*test) *basis {
 func (d *deriver) spikes() []any {
 	out := []any{}
 	for _, n := range d.record.get("measurements").get("spikes").items() {
-		e := entry(n, 4)
+		e := d.about(n, 4)
 		measured, reference := n.get("measured").quantity(), n.get("reference").quantity()
 		f := figure{unit: "%", basis: join(measured.basis, reference.basis)}
 		if f.known() {
@@ -94,7 +98,7 @@ func (d *deriver) spikes() []any {
 			}
 			f.si = spike.Error
 		}
-		e["relative_error"] = d.exact(quantity.Percent, f, "measured less known, over known: ANSI/AARST MS-QA 2019 5.3.3")
+		e.set("relative_error", d.exact(quantity.Percent, f, "measured less known, over known: ANSI/AARST MS-QA 2019 5.3.3"))
 		out = append(out, e)
 	}
 	return out

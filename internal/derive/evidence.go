@@ -25,24 +25,24 @@ func (d *deriver) evidence(files fs.FS) []any {
 	out := []any{}
 	work := d.record.get("job").get("dates").get("work_started").day()
 	for _, n := range d.record.get("evidence").items() {
-		e := entry(n, 8)
+		e := d.about(n, 8)
 		out = append(out, e)
 		var shot *captured
 		if path := n.get("path").text(); files != nil && path != "" {
 			head, digest, present := look(files, path)
-			e["present"] = present
+			e.set("present", present)
 			if told := n.get("sha256").text(); present && told != "" {
-				e["digest_matches"] = strings.EqualFold(told, digest)
+				e.set("digest_matches", strings.EqualFold(told, digest))
 			}
 			if told := n.get("media_type").text(); present && told != "" {
-				e["type_matches"] = told == mediaType(head)
+				e.set("type_matches", told == mediaType(head))
 			}
 			shot = captureTime(head)
 		}
 		taken, day, method := moment(n, shot)
-		e["taken"] = d.exact(quantity.Time, taken, method)
+		e.set("taken", d.exact(quantity.Time, taken, method))
 		if n.isPhoto() && day.known() && work.known() {
-			e["before_work"] = day.si < work.si
+			e.set("before_work", day.si < work.si)
 		}
 	}
 	return out
@@ -112,7 +112,7 @@ func moment(n node, shot *captured) (taken, day figure, method string) {
 	if shot == nil {
 		return told.quantity(), told.day(), "as recorded"
 	}
-	b := reading(n.get("path").at())
+	b := n.get("path").read()
 	clock := shot.clock
 	day = figure{float64(clock.Truncate(24 * time.Hour).Unix()), "s", b}
 	offset := shot.offset

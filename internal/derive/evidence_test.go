@@ -7,8 +7,6 @@ import (
 	"strings"
 	"testing"
 	"testing/fstest"
-
-	"github.com/slablint/slablint/internal/derive"
 )
 
 // photo is the start of a JPEG with an EXIF block that tells when it was taken
@@ -75,7 +73,7 @@ func TestEvidence(t *testing.T) {
 		{"no path", "caption: The lid", none, none, none, none, none, ""},
 	} {
 		record := "record: 1\njob: {id: J-1, stage: running, profiles: [us-epa-1994], dates: {work_started: 2026-03-10}}\nevidence: [{id: e, " + c.entry + "}]\n"
-		derived := derive.Derive(canonical(t, c.name, []byte(record)), files)
+		derived := document(canonical(t, c.name, []byte(record)), files)
 		keepsSchema(t, derived)
 		e := derived["evidence"].([]any)[0].(map[string]any)
 		said := func(field string) string {
@@ -99,7 +97,7 @@ func TestEvidence(t *testing.T) {
 			t.Errorf("%s: %v, want %v", c.name, got, want)
 		}
 		// Without a folder nothing is said of what is in it.
-		e = derive.Derive(canonical(t, c.name, []byte(record)), nil)["evidence"].([]any)[0].(map[string]any)
+		e = document(canonical(t, c.name, []byte(record)), nil)["evidence"].([]any)[0].(map[string]any)
 		if said("present") != none || said("digest_matches") != none || said("type_matches") != none {
 			t.Errorf("%s: without a folder: %v", c.name, e)
 		}
@@ -113,7 +111,7 @@ func FuzzCaptureTime(f *testing.F) {
 	f.Add([]byte("\xff\xd8\xff\xe1\xff\xff"))
 	record := "record: 1\njob: {id: J-1, stage: running, profiles: [us-epa-1994]}\nevidence: [{id: e, path: p, media_type: image/jpeg}]\n"
 	f.Fuzz(func(t *testing.T, data []byte) {
-		derived := derive.Derive(canonical(t, "photo", []byte(record)), fstest.MapFS{"p": {Data: data}})
+		derived := document(canonical(t, "photo", []byte(record)), fstest.MapFS{"p": {Data: data}})
 		if e := derived["evidence"].([]any)[0].(map[string]any); e["present"] != true {
 			t.Errorf("the file is not found: %v", e)
 		}
@@ -129,7 +127,7 @@ func TestDamagedPhotos(t *testing.T) {
 			bad := append([]byte{}, good...)
 			bad[i] = change
 			for _, data := range [][]byte{bad, good[:i]} {
-				derived := derive.Derive(record, fstest.MapFS{"p": {Data: data}})
+				derived := document(record, fstest.MapFS{"p": {Data: data}})
 				if e := derived["evidence"].([]any)[0].(map[string]any); e["present"] != true {
 					t.Fatalf("byte %d: the file is not found: %v", i, e)
 				}

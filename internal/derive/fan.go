@@ -11,7 +11,7 @@ import (
 func (s *system) readCurve(d *deriver) {
 	list := s.fan.get("curve")
 	var points []airflow.CurvePoint
-	b := reading(list.at())
+	b := list.read()
 	for i, n := range list.items() {
 		flow, pressure := n.get("flow").quantity(), n.get("pressure").quantity()
 		if lacks := join(flow.basis, pressure.basis); !lacks.known() {
@@ -23,7 +23,7 @@ func (s *system) readCurve(d *deriver) {
 		}
 	}
 	if len(points) == 0 {
-		b = lacking(list.at())
+		b = list.lack()
 	}
 	s.curveBasis = b
 	defer func() {
@@ -38,7 +38,7 @@ func (s *system) readCurve(d *deriver) {
 	var wrong *airflow.CurvePointError
 	switch {
 	case errors.As(err, &wrong):
-		s.curveBasis = refused(err.Error(), list.at().Append(wrong.Index))
+		s.curveBasis = refused(err.Error(), list.items()[wrong.Index].at())
 		return
 	case err != nil:
 		s.curveBasis = refused(err.Error(), list.at())
@@ -51,7 +51,7 @@ func (s *system) readCurve(d *deriver) {
 		first, measured := s.siteCurve.First()
 		s.shutOff.si = first.Pressure
 		if !measured {
-			s.shutOff.basis = refused("the curve does not start at no flow", list.at().Append(0))
+			s.shutOff.basis = refused("the curve does not start at no flow", list.items()[0].at())
 		}
 	}
 }

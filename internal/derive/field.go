@@ -43,7 +43,7 @@ func (d *deriver) readProbes() {
 				h.distance = figure{h.spot.Distance(source), unit, join(sourceBasis, h.spotBasis)}
 				h.distanceWord = "from positions"
 				if !h.distance.known() {
-					h.distance.basis = lacking(told.at())
+					h.distance.basis = told.lack()
 				}
 			}
 			h.pull()
@@ -66,7 +66,7 @@ func (d *deriver) readProbes() {
 func (h *hole) pull() {
 	h.pulls, h.pullsBasis = h.pressure.si < 0, h.pressure.basis
 	if smoke := h.get("smoke"); !h.get("pressure").exists() && smoke.exists() {
-		h.pulls, h.pullsBasis = smoke.text() == "down", reading(smoke.at())
+		h.pulls, h.pullsBasis = smoke.text() == "down", smoke.read()
 	}
 }
 
@@ -98,25 +98,25 @@ const seasonMethod = "stack pressure by the ideal gas law, the fan's part taken 
 func (d *deriver) communication() []any {
 	out := []any{}
 	for _, p := range d.probes {
-		e := entry(p.node, 12)
+		e := d.about(p.node, 12)
 		if f := p.get("foundation").text(); f != "" {
-			e["foundation"] = f
+			e.set("foundation", f)
 		}
 		pulling, pullsBasis := p.count()
 		if p.get("holes").isList() {
-			e["holes_total"] = whole(len(p.holes))
+			e.set("holes_total", whole(len(p.holes)))
 			if pullsBasis.known() {
-				e["holes_pulling"] = whole(pulling)
+				e.set("holes_pulling", whole(pulling))
 			}
 		}
-		e["reach"] = d.exact(quantity.Length, p.reach(pullsBasis), "distance of the farthest hole that pulls, 0 when none does")
+		e.set("reach", d.exact(quantity.Length, p.reach(pullsBasis), "distance of the farthest hole that pulls, 0 when none does"))
 		share, method := p.coverage(d, pullsBasis)
-		e["coverage"] = d.exact(quantity.Ratio, share, method)
-		e["farthest_untested"] = d.exact(quantity.Length, p.gap(d), "place of the slab farthest from any hole, in plan")
-		e["decay_per_length"] = d.model(quantity.PerLength, p.decay(), "least squares of the logarithm of pressure on distance")
-		e["stack_correction"] = d.model(quantity.Pressure, p.correction, seasonMethod)
+		e.set("coverage", d.exact(quantity.Ratio, share, method))
+		e.set("farthest_untested", d.exact(quantity.Length, p.gap(d), "place of the slab farthest from any hole, in plan"))
+		e.set("decay_per_length", d.model(quantity.PerLength, p.decay(), "least squares of the logarithm of pressure on distance"))
+		e.set("stack_correction", d.model(quantity.Pressure, p.correction, seasonMethod))
 		if verdict := p.season(); verdict != "" {
-			e["seasonal_verdict"] = verdict
+			e.set("seasonal_verdict", verdict)
 		}
 		out = append(out, e)
 	}
@@ -128,13 +128,13 @@ func (d *deriver) holes() []any {
 	for _, p := range d.probes {
 		for i := range p.holes {
 			h := &p.holes[i]
-			e := entry(h.node, 12)
-			e["test"] = p.id()
-			e["pressure"] = d.recorded(quantity.Pressure, h.pressure, h.get("pressure"), "as measured, below the slab less in the room")
-			e["design_pressure"] = d.model(quantity.Pressure, h.inDesign, seasonMethod)
-			e["distance"] = d.recorded(quantity.Length, h.distance, h.get("distance"), h.distanceWord)
+			e := d.about(h.node, 12)
+			e.set("test", p.id())
+			e.set("pressure", d.recorded(quantity.Pressure, h.pressure, h.get("pressure"), "as measured, below the slab less in the room"))
+			e.set("design_pressure", d.model(quantity.Pressure, h.inDesign, seasonMethod))
+			e.set("distance", d.recorded(quantity.Length, h.distance, h.get("distance"), h.distanceWord))
 			if h.inDesign.known() {
-				e["class"] = string(geometry.ClassifyHold(h.inDesign.si))
+				e.set("class", string(geometry.ClassifyHold(h.inDesign.si)))
 			}
 			out = append(out, e)
 		}
@@ -145,7 +145,7 @@ func (d *deriver) holes() []any {
 // season is how the weakest hole fares in design weather; "" when it is not
 // known.
 func (p *probe) season() string {
-	weakest, b := math.Inf(-1), &basis{}
+	weakest, b := math.Inf(-1), nothing
 	for i := range p.holes {
 		b = join(b, p.holes[i].inDesign.basis)
 		if p.holes[i].inDesign.known() {

@@ -25,23 +25,23 @@ func (s *system) chooseFlow() {
 	case s.operating.known():
 		s.used, s.usedWord = s.operating, "where the fan's curve meets pipe and ground"
 	default:
-		s.used.basis = lacking(main.at())
+		s.used.basis = main.lack()
 	}
 	if s.measured.basis == nil {
-		s.measured.basis = lacking(main.at())
+		s.measured.basis = main.lack()
 	}
 }
 
 // sumOfLegs is the flow measured leg by leg.
 func (s *system) sumOfLegs() figure {
-	f := figure{basis: &basis{}}
+	f := figure{basis: nothing}
 	for _, p := range s.points {
 		f.si += p.told.si
 		f.unit = p.told.unit
 		f.basis = join(f.basis, p.told.basis)
 	}
 	if len(s.points) == 0 {
-		f.basis = lacking(s.get("suction_points").at())
+		f.basis = s.get("suction_points").lack()
 	}
 	return f
 }
@@ -60,7 +60,7 @@ func (s *system) distribute(d *deriver) {
 	case s.soilBasis.known():
 		s.split = join(s.pipe, s.soilBasis)
 	default:
-		s.split = &basis{}
+		s.split = nothing
 		for _, p := range s.points {
 			s.split = join(s.split, p.told.basis)
 		}

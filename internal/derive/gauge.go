@@ -72,7 +72,7 @@ func (s *system) reading(better func(at, best float64) bool) (node, figure) {
 		}
 	}
 	if len(taken) == 0 {
-		return node{}, figure{basis: join(lacking(list.at()), said)}
+		return node{}, figure{basis: join(list.lack(), said)}
 	}
 	best := taken[0]
 	when := best.get("at").quantity()
@@ -95,9 +95,9 @@ func (s *system) reading(better func(at, best float64) bool) (node, figure) {
 // when the tap is in a pit.
 func (s *system) tapAt() (segment, point int, b *basis) {
 	tap, after := s.gauge.get("tap"), s.gauge.get("after_segment")
-	b = &basis{}
+	b = nothing
 	if tap.exists() {
-		b = reading(tap.at())
+		b = tap.read()
 	}
 	switch {
 	case !s.flowing.known():
@@ -111,16 +111,16 @@ func (s *system) tapAt() (segment, point int, b *basis) {
 			switch {
 			case seg.id() != after.text() || after.text() == "":
 			case tap.text() == "pit" && seg.startsAt >= 0:
-				return -1, seg.startsAt, join(b, reading(after.at()))
+				return -1, seg.startsAt, join(b, after.read())
 			default:
-				return i, -1, join(b, reading(after.at()))
+				return i, -1, join(b, after.read())
 			}
 		}
 		return -1, -1, refused("no segment of this system has this id", after.at())
 	case tap.text() == "fan-inlet" && s.afterFan >= 0:
 		return s.afterFan, -1, join(b, s.driven)
 	}
-	return -1, -1, lacking(after.at())
+	return -1, -1, after.lack()
 }
 
 // flowAtReading is the flow at which the fan would show the gauge its reading.

@@ -3,6 +3,7 @@ package derive_test
 import (
 	"bytes"
 	"encoding/json"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -11,6 +12,7 @@ import (
 
 	"github.com/santhosh-tekuri/jsonschema/v5"
 
+	"github.com/slablint/slablint/internal/derive"
 	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/quantity"
 	"github.com/slablint/slablint/internal/record"
@@ -72,6 +74,11 @@ func variant(t testing.TB, oldNew ...string) map[string]any {
 		text = strings.Replace(text, oldNew[i], oldNew[i+1], 1)
 	}
 	return canonical(t, "variant of one.yaml", []byte(text))
+}
+
+// document is what is derived from a record, in the types of encoding/json.
+func document(input map[string]any, files fs.FS) map[string]any {
+	return record.Plain(derive.Derive(input, files)).(map[string]any)
 }
 
 // value is a derived value, which must be there.

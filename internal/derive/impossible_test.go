@@ -5,7 +5,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/slablint/slablint/internal/derive"
 	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/record"
 )
@@ -190,7 +189,7 @@ func TestImpossibleRecords(t *testing.T) {
 			lacks: map[place.Pointer]string{"/communication/0/coverage": "/diagnostics/communication_tests/0/holes/0/position"},
 		},
 	} {
-		derived := derive.Derive(variant(t, c.record...), nil)
+		derived := document(variant(t, c.record...), nil)
 		keepsSchema(t, derived)
 		for at, want := range c.lacks {
 			if got := lacks(t, derived, at); !slices.Contains(got, want) {
@@ -239,7 +238,7 @@ func TestPipeThatLeadsNowhere(t *testing.T) {
 		{"no suction point", build("", "id: a"), "/systems/0/suction_points"},
 		{"no pipe", build("{id: p}"), "/systems/0/pipe"},
 	} {
-		derived := derive.Derive(c.in, nil)
+		derived := document(c.in, nil)
 		keepsSchema(t, derived)
 		got := lacks(t, derived, "/systems/0/smallest_main_bore")
 		switch {
@@ -254,7 +253,7 @@ func TestPipeThatLeadsNowhere(t *testing.T) {
 // A fan stands where all the air passes.
 func TestFanInOneLeg(t *testing.T) {
 	text := strings.Replace(string(source(t, "testdata/four.yaml")), "after_segment: main\n      inlet_size", "after_segment: trunk\n      inlet_size", 1)
-	derived := derive.Derive(canonical(t, "four", []byte(text)), nil)
+	derived := document(canonical(t, "four", []byte(text)), nil)
 	if got := lacks(t, derived, "/systems/0/operating_flow"); !slices.Contains(got, "/systems/0/fan/after_segment") {
 		t.Errorf("the operating flow lacks %v", got)
 	}

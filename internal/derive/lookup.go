@@ -5,36 +5,32 @@ import (
 	"math"
 	"strconv"
 	"time"
-
-	"github.com/slablint/slablint/internal/place"
 )
 
 // A node is one place of the canonical record and what stands there: nil when
-// nothing was recorded. Its pointer is put together when it is asked for, which
-// is seldom.
+// nothing was recorded.
 type node struct {
 	value any
-	above place.Pointer
+	above *spot
 	key   string
 	mem   *memory
 }
 
 // at is where the node stands.
-func (n node) at() place.Pointer {
+func (n node) at() *spot {
 	if n.key == "" {
 		return n.above
 	}
-	return n.mem.pointer(n.above, n.key)
+	return n.mem.spot(n.above, n.key)
 }
 
-// get goes down to a member. Keys are names of the record's schema, which need
-// no escapes.
+// get goes down to a member.
 func (n node) get(key string) node {
 	object, _ := n.value.(map[string]any)
 	return node{object[key], n.at(), key, n.mem}
 }
 
-// rooted is the same node with its pointer put together, for one that much is
+// rooted is the same node with its place made once, for one that much is
 // asked of.
 func (n node) rooted() node { return node{value: n.value, above: n.at(), mem: n.mem} }
 
@@ -47,7 +43,18 @@ func (n node) isList() bool {
 }
 
 // read is resting on this place.
-func (n node) read() *basis { return n.mem.reading(n.at()) }
+func (n node) read() *basis {
+	b := n.mem.basis()
+	b.inputs = append(n.mem.list(1), n.at())
+	return b
+}
+
+// lack is not known because this place holds nothing.
+func (n node) lack() *basis {
+	b := n.mem.basis()
+	b.lacks = append(n.mem.list(1), n.at())
+	return b
+}
 
 // items are the elements of a list.
 func (n node) items() []node {
@@ -58,7 +65,7 @@ func (n node) items() []node {
 	nodes := make([]node, len(list))
 	above := n.at()
 	for i, v := range list {
-		nodes[i] = node{value: v, above: n.mem.pointer(above, strconv.Itoa(i)), mem: n.mem}
+		nodes[i] = node{value: v, above: n.mem.spot(above, strconv.Itoa(i)), mem: n.mem}
 	}
 	return nodes
 }
@@ -81,7 +88,7 @@ func (n node) isTrue() bool {
 func (n node) said() (yes bool, b *basis) {
 	yes, ok := n.value.(bool)
 	if !ok {
-		return false, n.mem.lacking(n.at())
+		return false, n.lack()
 	}
 	return yes, n.read()
 }
@@ -90,7 +97,7 @@ func (n node) said() (yes bool, b *basis) {
 func (n node) choice() (word string, b *basis) {
 	word = n.text()
 	if word == "" {
-		return "", n.mem.lacking(n.at())
+		return "", n.lack()
 	}
 	return word, n.read()
 }
@@ -100,7 +107,7 @@ func (n node) quantity() figure {
 	object, _ := n.value.(map[string]any)
 	si, ok := float(object["si"])
 	if !ok {
-		return figure{basis: n.mem.lacking(n.at())}
+		return figure{basis: n.lack()}
 	}
 	unit, _ := object["unit"].(string)
 	return figure{si, unit, n.read()}
@@ -110,7 +117,7 @@ func (n node) quantity() figure {
 func (n node) number() figure {
 	x, ok := float(n.value)
 	if !ok {
-		return figure{basis: n.mem.lacking(n.at())}
+		return figure{basis: n.lack()}
 	}
 	return figure{x, "1", n.read()}
 }

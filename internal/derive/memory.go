@@ -1,40 +1,54 @@
 package derive
 
-import (
-	"strings"
-
-	"github.com/slablint/slablint/internal/place"
-)
-
 // memory hands out the many small things that a document is made of from a few
-// large pieces, which spares two allocations of five. All of them live as long as
-// the document does.
+// large pieces. All of them live as long as the document does.
 type memory struct {
-	text   strings.Builder
-	bases  []basis
-	places []any
+	spots   []spot
+	bases   []basis
+	places  []*spot
+	values  []value
+	members []member
 }
 
+// How many of each are asked for at once.
 const (
-	textPiece  = 8 << 10 // bytes
-	basisPiece = 128
-	placePiece = 512
+	spotPiece   = 256
+	basisPiece  = 128
+	placePiece  = 512
+	valuePiece  = 64
+	memberPiece = 256
 )
 
-// pointer is a pointer and a key below it.
-func (m *memory) pointer(above place.Pointer, key string) place.Pointer {
+// take is the next of a piece, which is filled anew when it is used up.
+func take[T any](piece *[]T, size int) *T {
+	if len(*piece) == cap(*piece) {
+		*piece = make([]T, 0, size)
+	}
+	*piece = (*piece)[:len(*piece)+1]
+	return &(*piece)[len(*piece)-1]
+}
+
+// room is an empty list with room for n.
+func room[T any](piece *[]T, size, n int) []T {
+	if cap(*piece)-len(*piece) < n {
+		if n > size/4 {
+			return make([]T, 0, n)
+		}
+		*piece = make([]T, 0, size)
+	}
+	from := len(*piece)
+	*piece = (*piece)[:from+n]
+	return (*piece)[from : from : from+n]
+}
+
+// spot is a place below another.
+func (m *memory) spot(above *spot, key string) *spot {
 	if m == nil {
-		return above + "/" + place.Pointer(key)
+		return &spot{above, key}
 	}
-	if m.text.Len()+len(above)+len(key)+1 > m.text.Cap() {
-		m.text = strings.Builder{}
-		m.text.Grow(max(textPiece, len(above)+len(key)+1))
-	}
-	from := m.text.Len()
-	m.text.WriteString(string(above))
-	m.text.WriteByte('/')
-	m.text.WriteString(key)
-	return place.Pointer(m.text.String()[from:])
+	s := take(&m.spots, spotPiece)
+	*s = spot{above, key}
+	return s
 }
 
 // basis is an empty basis.
@@ -42,38 +56,34 @@ func (m *memory) basis() *basis {
 	if m == nil {
 		return new(basis)
 	}
-	if len(m.bases) == cap(m.bases) {
-		m.bases = make([]basis, 0, basisPiece)
-	}
-	m.bases = m.bases[:len(m.bases)+1]
-	b := &m.bases[len(m.bases)-1]
+	b := take(&m.bases, basisPiece)
 	b.mem = m
 	return b
 }
 
-// list is an empty list with room for n.
-func (m *memory) list(n int) []any {
-	if m == nil || n > placePiece/4 {
-		return make([]any, 0, n)
+// list is an empty list of places with room for n.
+func (m *memory) list(n int) []*spot {
+	if m == nil {
+		return make([]*spot, 0, n)
 	}
-	if cap(m.places)-len(m.places) < n {
-		m.places = make([]any, 0, placePiece)
-	}
-	from := len(m.places)
-	m.places = m.places[:from+n]
-	return m.places[from : from : from+n]
+	return room(&m.places, placePiece, n)
 }
 
-// lacking is not known because one place holds nothing.
-func (m *memory) lacking(at place.Pointer) *basis {
-	b := m.basis()
-	b.lacks = append(m.list(1), string(at))
-	return b
-}
-
-// reading rests on one place.
-func (m *memory) reading(at place.Pointer) *basis {
-	b := m.basis()
-	b.inputs = append(m.list(1), string(at))
-	return b
+// union is a list with what another has besides. It is the first list itself
+// where there is nothing.
+func (m *memory) union(list, more []*spot) []*spot {
+	if len(list) == 0 {
+		return more
+	}
+	own := false
+	for i, s := range more {
+		if holds(list, s) {
+			continue
+		}
+		if !own {
+			list, own = append(m.list(len(list)+len(more)-i), list...), true
+		}
+		list = append(list, s)
+	}
+	return list
 }

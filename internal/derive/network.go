@@ -88,9 +88,9 @@ func (s *system) meets(i int) bool {
 
 // build makes the network of all pipe.
 func (s *system) build(d *deriver) {
-	s.soilBasis = &basis{}
+	s.soilBasis = nothing
 	for _, p := range s.points {
-		s.soilBasis.add(p.soilBasis)
+		s.soilBasis = demand(s.soilBasis, p.soilBasis)
 	}
 	parts := []*basis{s.driven, d.gasBasis}
 	for _, seg := range s.segments {
@@ -103,7 +103,7 @@ func (s *system) build(d *deriver) {
 	if !s.pipe.known() {
 		return
 	}
-	s.pipe.inputs = join(s.flowing, s.driven, d.gasBasis, reading(s.discharge.get("guard").at())).inputs
+	s.pipe = join(s.pipe, s.flowing, s.driven, d.gasBasis, s.discharge.get("guard").read())
 	whole := airflow.System{Suction: s.branch(s.afterFan)}
 	for i := s.segments[s.afterFan].next; i >= 0; i = s.segments[i].next {
 		whole.Discharge = append(whole.Discharge, s.piece(i))

@@ -8,7 +8,7 @@ import (
 
 // order is the time between events that must follow each other, on the calendar
 // of the place; below zero when they did not.
-func (d *deriver) order() map[string]any {
+func (d *deriver) order() *entry {
 	dates := d.record.get("job").get("dates")
 	day := func(name string) figure { return dates.get(name).day() }
 	work, completed, handed := day("work_started"), day("completed"), day("handed_over")
@@ -16,15 +16,15 @@ func (d *deriver) order() map[string]any {
 	whole := difference(completed, work)
 	whole.si += secondsPerDay
 	whole.unit = "d"
-	return map[string]any{
-		"work_span":                     d.exact(quantity.Duration, whole, "first to last day of work, both counted"),
-		"fan_start_before_vapor_sample": d.span(d.started, sampled, "d", "start of the last fan to the first vapor sample"),
-		"survey_before_work":            d.lead(day("surveyed"), work, "d", "survey to start of work"),
-		"proposal_before_work":          d.lead(day("proposal_given"), work, "d", "proposal to start of work"),
-		"work_before_completion":        d.span(work, completed, "d", "start of work to completion"),
-		"completion_before_handover":    d.span(completed, handed, "d", "completion to handover"),
-		"fan_start_before_handover":     d.span(d.fanStartDay(), handed, "d", "day the last fan started to handover"),
-	}
+	e := d.entry(7)
+	e.set("work_span", d.exact(quantity.Duration, whole, "first to last day of work, both counted"))
+	e.set("fan_start_before_vapor_sample", d.span(d.started, sampled, "d", "start of the last fan to the first vapor sample"))
+	e.set("survey_before_work", d.lead(day("surveyed"), work, "d", "survey to start of work"))
+	e.set("proposal_before_work", d.lead(day("proposal_given"), work, "d", "proposal to start of work"))
+	e.set("work_before_completion", d.span(work, completed, "d", "start of work to completion"))
+	e.set("completion_before_handover", d.span(completed, handed, "d", "completion to handover"))
+	e.set("fan_start_before_handover", d.span(d.fanStartDay(), handed, "d", "day the last fan started to handover"))
+	return e
 }
 
 // fanStartDay is the day on which the last of the fans first ran.

@@ -21,7 +21,9 @@ func (d *deriver) outlets() []*system {
 func (d *deriver) discharges() []any {
 	out := []any{}
 	for _, s := range d.outlets() {
-		e := map[string]any{"id": s.id(), "at": string(s.discharge.at())}
+		e := d.entry(7)
+		e.set("id", s.id())
+		e.set("at", s.discharge.at())
 		z := s.discharge.get("position").get("z").quantity()
 		over := func(recorded, level node) (figure, string, figure) {
 			computed := difference(z, level.quantity())
@@ -31,18 +33,18 @@ func (d *deriver) discharges() []any {
 			}
 			f := computed
 			if !f.known() && f.why == "" {
-				f.basis = lacking(recorded.at())
+				f.basis = recorded.lack()
 			}
 			return f, "from the position of the outlet", apart(recorded.quantity(), computed)
 		}
 		aboveGrade, aboveEave := s.discharge.get("height_above_grade"), s.discharge.get("height_above_eave")
 		grade, method, disagreement := over(aboveGrade, s.discharge.get("grade_level"))
-		e["height_above_grade"] = d.recorded(quantity.Length, grade, aboveGrade, method)
-		e["height_disagreement"] = d.exact(quantity.Length, disagreement, "recorded height above grade against the one from positions, either way")
+		e.set("height_above_grade", d.recorded(quantity.Length, grade, aboveGrade, method))
+		e.set("height_disagreement", d.exact(quantity.Length, disagreement, "recorded height above grade against the one from positions, either way"))
 		eave, method, disagreement := over(aboveEave, d.house.get("eave_level"))
-		e["height_above_eave"] = d.recorded(quantity.Length, eave, aboveEave, method)
-		e["eave_disagreement"] = d.exact(quantity.Length, disagreement, "recorded height above the eave against the one from positions, either way")
-		e["exit_velocity"] = d.model(quantity.Velocity, s.exitVelocity(), "flow used over the bore at the open end")
+		e.set("height_above_eave", d.recorded(quantity.Length, eave, aboveEave, method))
+		e.set("eave_disagreement", d.exact(quantity.Length, disagreement, "recorded height above the eave against the one from positions, either way"))
+		e.set("exit_velocity", d.model(quantity.Velocity, s.exitVelocity(), "flow used over the bore at the open end"))
 		out = append(out, e)
 	}
 	return out
@@ -63,11 +65,11 @@ func apart(a, b figure) figure {
 func point(n node) (geometry.Point, *basis, string) {
 	x, y, z := n.get("x").quantity(), n.get("y").quantity(), n.get("z").quantity()
 	if !n.exists() {
-		return geometry.Point{}, lacking(n.at()), ""
+		return geometry.Point{}, n.lack(), ""
 	}
 	b := join(x.basis, y.basis, z.basis)
 	if b.known() {
-		b = reading(n.at())
+		b = n.read()
 	}
 	return geometry.Point{X: x.si, Y: y.si, Z: z.si}, b, z.unit
 }
@@ -75,12 +77,12 @@ func point(n node) (geometry.Point, *basis, string) {
 // plan is a position seen from above.
 func plan(n node) (geometry.PlanPoint, *basis, string) {
 	if !n.exists() {
-		return geometry.PlanPoint{}, lacking(n.at()), ""
+		return geometry.PlanPoint{}, n.lack(), ""
 	}
 	x, y := n.get("x").quantity(), n.get("y").quantity()
 	b := join(x.basis, y.basis)
 	if b.known() {
-		b = reading(n.at())
+		b = n.read()
 	}
 	return geometry.PlanPoint{X: x.si, Y: y.si}, b, x.unit
 }

@@ -59,7 +59,7 @@ func (seg *segment) readSides(shape *basis) {
 	sides := list.items()
 	switch {
 	case len(sides) == 0:
-		seg.boreBasis = lacking(list.at())
+		seg.boreBasis = list.lack()
 		return
 	case len(sides) != 2:
 		seg.boreBasis = refused("a rectangle has two sides", list.at())
@@ -144,10 +144,10 @@ func (seg *segment) readRoughness() {
 func (seg *segment) readFittings() {
 	list := seg.get("fittings")
 	if !list.isList() {
-		seg.fitBasis = lacking(list.at())
+		seg.fitBasis = list.lack()
 		return
 	}
-	seg.fitBasis = reading(list.at())
+	seg.fitBasis = list.read()
 	items := list.items()
 	for i, item := range items {
 		count := item.get("count").number()
@@ -182,7 +182,7 @@ func (seg *segment) fitting(n node) (airflow.Fitting, *basis) {
 	case kind == "" || kind == "reducer":
 		return airflow.Fitting{}, b
 	case kind == "damper" || kind == "other":
-		return airflow.Fitting{}, lacking(coefficient.at())
+		return airflow.Fitting{}, coefficient.lack()
 	case !seg.boreBasis.known():
 		return airflow.Fitting{}, seg.boreBasis
 	}

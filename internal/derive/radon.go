@@ -65,7 +65,7 @@ func worstOf(group []*test) *test {
 func (d *deriver) noTest(phase string) *basis {
 	list := d.record.get("measurements").get("tests")
 	if len(d.all) == 0 {
-		return lacking(list.at())
+		return list.lack()
 	}
 	return refused("no test of the phase "+phase+" is recorded", list.at())
 }
@@ -108,7 +108,7 @@ func (d *deriver) group(t *test, done map[*test]bool) []*test {
 func (d *deriver) together(group []*test) (radon.Result, *basis) {
 	results := make([]radon.Result, len(group))
 	highest, near, above := radon.Result{Value: math.Inf(-1)}, true, 0
-	b := &basis{}
+	b := nothing
 	for i, t := range group {
 		results[i] = t.told
 		if t.told.Value > highest.Value {
@@ -119,7 +119,7 @@ func (d *deriver) together(group []*test) (radon.Result, *basis) {
 		}
 		if t.get("duplicate_of").exists() {
 			spacing := t.get("spacing").quantity().notBelow("a length")
-			b = join(b, reading(t.get("duplicate_of").at()))
+			b = join(b, t.get("duplicate_of").read())
 			if !spacing.known() {
 				near = false
 				continue
@@ -142,15 +142,14 @@ func (d *deriver) together(group []*test) (radon.Result, *basis) {
 	return mean, b
 }
 
-func (d *deriver) radonValues() map[string]any {
+func (d *deriver) radonValues() *entry {
 	before, after := d.worst("before"), d.worst("after")
 	lower, upper := after.Bounds()
-	out := map[string]any{
-		"before":            d.exact(quantity.Radon, figure{before.Value, before.unit, before.found}, "the worst room before"),
-		"after":             d.exact(quantity.Radon, rounded(figure{after.Value, after.unit, after.found}), "the worst room after, "+roundedMethod),
-		"after_upper_bound": d.model(quantity.Radon, figure{upper, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties"),
-		"after_lower_bound": d.model(quantity.Radon, figure{lower, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties"),
-	}
+	out := d.entry(7)
+	out.set("before", d.exact(quantity.Radon, figure{before.Value, before.unit, before.found}, "the worst room before"))
+	out.set("after", d.exact(quantity.Radon, rounded(figure{after.Value, after.unit, after.found}), "the worst room after, "+roundedMethod))
+	out.set("after_upper_bound", d.model(quantity.Radon, figure{upper, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties"))
+	out.set("after_lower_bound", d.model(quantity.Radon, figure{lower, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties"))
 	plain := join(after.found, before.found)
 	told := join(after.told, before.told)
 	var r radon.Reduction
@@ -169,15 +168,15 @@ func (d *deriver) radonValues() map[string]any {
 	if after.places == 0 && after.counted.known() {
 		each.basis = join(area.basis, d.noTest("after"))
 	}
-	out["area_per_place"] = d.exact(quantity.Area, each, "floor area tested over places with a test after")
-	out["reduction"] = d.exact(quantity.Percent, figure{r.Percent, "%", plain}, method)
-	out["reduction_uncertainty"] = d.model(quantity.Percent, figure{r.U, "%", told}, "standard uncertainty in percentage points, from those of the two results")
+	out.set("area_per_place", d.exact(quantity.Area, each, "floor area tested over places with a test after"))
+	out.set("reduction", d.exact(quantity.Percent, figure{r.Percent, "%", plain}, method))
+	out.set("reduction_uncertainty", d.model(quantity.Percent, figure{r.U, "%", told}, "standard uncertainty in percentage points, from those of the two results"))
 	return out
 }
 
 // retestDue is two years after the last test that proves the system.
-func (d *deriver) retestDue() map[string]any {
-	last := figure{si: math.Inf(-1), unit: "s", basis: &basis{}}
+func (d *deriver) retestDue() *value {
+	last := figure{si: math.Inf(-1), unit: "s", basis: nothing}
 	for _, t := range d.all {
 		stands, b := t.standsFor("after")
 		last.basis = join(last.basis, b)

@@ -6,7 +6,6 @@ import (
 	"reflect"
 	"testing"
 
-	"github.com/slablint/slablint/internal/derive"
 	"github.com/slablint/slablint/internal/record"
 )
 
@@ -82,7 +81,7 @@ func anyPipe(r *rand.Rand) map[string]any {
 // that is not known.
 func routes(t *testing.T, system map[string]any) []any {
 	t.Helper()
-	derived := derive.Derive(map[string]any{"systems": []any{system}}, nil)
+	derived := document(map[string]any{"systems": []any{system}}, nil)
 	var out []any
 	for _, e := range derived["segments"].([]any) {
 		si, _ := record.At(e, "/feeds/si")

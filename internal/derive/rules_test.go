@@ -8,7 +8,6 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"github.com/slablint/slablint/internal/derive"
 	"github.com/slablint/slablint/internal/place"
 )
 
@@ -29,7 +28,7 @@ func edited(t testing.TB, name string, oldNew ...string) map[string]any {
 // Flows measured in the legs split the air, and the suctions in the pits follow
 // from the gauge: reading less speed gained less the losses on the way.
 func TestLegsAsMeasured(t *testing.T) {
-	derived := derive.Derive(edited(t, "testdata/metric.yaml", "{kind: tee-run, count: 1}", "", "{kind: tee-branch, count: 1}", ""), nil)
+	derived := document(edited(t, "testdata/metric.yaml", "{kind: tee-run, count: 1}", "", "{kind: tee-branch, count: 1}", ""), nil)
 	for at, want := range map[place.Pointer]float64{
 		"/segments/1/flow": 0.014, "/segments/2/flow": 0.006, "/segments/3/flow": 0.02,
 		"/segments/1/velocity": 0.014 / (math.Pi / 4 * 0.102 * 0.102),
@@ -58,7 +57,7 @@ func TestLegsAsMeasured(t *testing.T) {
 // Where neither leg flows nor the ground are recorded, the legs are not known,
 // and the main pipe is.
 func TestLegsNotMeasured(t *testing.T) {
-	derived := derive.Derive(edited(t, "testdata/metric.yaml", "{id: sp-1, flow: 14 L/s}", "{id: sp-1}", "{id: sp-2, flow: 6 L/s}", "{id: sp-2}",
+	derived := document(edited(t, "testdata/metric.yaml", "{id: sp-1, flow: 14 L/s}", "{id: sp-1}", "{id: sp-2, flow: 6 L/s}", "{id: sp-2}",
 		"runs_continuously: true", "runs_continuously: true\n    commissioning: {measured_flow: 20 L/s}"), nil)
 	for _, at := range []place.Pointer{"/segments/1/velocity", "/suction_points/1/flow", "/systems/1/highest_velocity", "/systems/1/pipe_loss"} {
 		if got := lacks(t, derived, at); !slices.Contains(got, "/systems/1/suction_points/0/flow") {
@@ -76,7 +75,7 @@ func TestLegsNotMeasured(t *testing.T) {
 // The flows that four legs draw add up to that of the fan, and all ways from
 // the pits meet at one pressure.
 func TestFourLegsBalance(t *testing.T) {
-	derived := derive.Derive(load(t, "testdata/four.yaml"), nil)
+	derived := document(load(t, "testdata/four.yaml"), nil)
 	flow := func(at place.Pointer) float64 { return si(t, derived, at+"/flow") }
 	var sum float64
 	for _, at := range []place.Pointer{"/suction_points/0", "/suction_points/1", "/suction_points/2", "/suction_points/3"} {
@@ -114,7 +113,7 @@ func TestFlowUsed(t *testing.T) {
 		// What is recorded and cannot be is not passed over for the next best.
 		{[]string{"measured_flow: 55 cfm", "measured_flow: -55 cfm"}, "a flow cannot be below zero"},
 	} {
-		got, _ := value(t, derive.Derive(variant(t, c.record...), nil), "/systems/0/flow_used")["method"].(string)
+		got, _ := value(t, document(variant(t, c.record...), nil), "/systems/0/flow_used")["method"].(string)
 		if got != c.want {
 			t.Errorf("%q: flow %q, want %q", c.record, got, c.want)
 		}
@@ -142,7 +141,7 @@ systems:
 		{"measured and listed", ", clearances: [{id: tape, opening: d, distance: 12 ft}, {id: more, distance: 3 ft}]", openings, "f/w f/d f/more p/w p/d q/w q/d u/w u/d"},
 		{"measured twice", ", clearances: [{id: tape, opening: d, distance: 12 ft}, {id: again, opening: d, distance: 9 ft}]", openings, "f/w f/d f/d/again p/w p/d q/w q/d u/w u/d"},
 	} {
-		derived := derive.Derive(canonical(t, c.name, []byte(strings.Replace(two, "CLEAR", c.clear, 1)+c.house)), nil)
+		derived := document(canonical(t, c.name, []byte(strings.Replace(two, "CLEAR", c.clear, 1)+c.house)), nil)
 		keepsSchema(t, derived)
 		var ids []string
 		for _, e := range derived["clearances"].([]any) {
@@ -164,7 +163,7 @@ systems:
 // Days are counted on the calendar of the place: 30 days after completion stay
 // 30 days when it is already the next day in Greenwich.
 func TestDaysOfThePlace(t *testing.T) {
-	derived := derive.Derive(variant(t, "device: continuous-monitor, start: \"2026-03-12T09:00:00-05:00\"", "device: continuous-monitor, start: \"2026-04-09T20:30:00-05:00\""), nil)
+	derived := document(variant(t, "device: continuous-monitor, start: \"2026-03-12T09:00:00-05:00\"", "device: continuous-monitor, start: \"2026-04-09T20:30:00-05:00\""), nil)
 	if got := si(t, derived, "/tests/1/days_after_completion"); got != 30*86400 {
 		t.Errorf("%v days", got/86400)
 	}
@@ -188,7 +187,7 @@ func TestWhichResultGoverns(t *testing.T) {
 		{"half up", "result: 3.95 pCi/L", "result: 1.0 pCi/L", 4.0},
 		{"not half", "result: 3.94 pCi/L", "result: 1.0 pCi/L", 3.9},
 	} {
-		derived := derive.Derive(variant(t, "result: 0.9 pCi/L", c.a, pair, c.b), nil)
+		derived := document(variant(t, "result: 0.9 pCi/L", c.a, pair, c.b), nil)
 		if got := si(t, derived, "/radon/after"); math.Abs(got-c.want*37) > 1e-9 {
 			t.Errorf("%s: %v pCi/L, want %v", c.name, got/37, c.want)
 		}
@@ -201,7 +200,7 @@ func TestWhichResultGoverns(t *testing.T) {
 		{"it may be a blank or a monitor", "phase: after, blank: true", ""},
 		{"what is no blank counts whatever it is", "phase: after, blank: false", "3.6 pCi/L"},
 	} {
-		derived := derive.Derive(variant(t, pair, "result: 3.6 pCi/L, uncertainty: 12 %", told, c.now), nil)
+		derived := document(variant(t, pair, "result: 3.6 pCi/L, uncertainty: 12 %", told, c.now), nil)
 		for _, at := range []place.Pointer{"/radon/after", "/radon/after_upper_bound", "/radon/reduction", "/retest_due"} {
 			if known := value(t, derived, at)["si"] != nil; known != (c.want != "") {
 				t.Errorf("%s: %s is %v", c.name, at, value(t, derived, at))
@@ -211,7 +210,7 @@ func TestWhichResultGoverns(t *testing.T) {
 			t.Errorf("%s: %q, want %q", c.name, text, c.want)
 		}
 	}
-	unknown := derive.Derive(variant(t, "result: 0.8 pCi/L, ", ""), nil)
+	unknown := document(variant(t, "result: 0.8 pCi/L, ", ""), nil)
 	if diff := cmp.Diff([]string{"/measurements/tests/2/result"}, lacks(t, unknown, "/radon/after")); diff != "" {
 		t.Errorf("a room that was not read could be the worst (-want +got):\n%s", diff)
 	}
@@ -224,7 +223,7 @@ func TestEveryAssumptionIsListed(t *testing.T) {
 		load(t, "testdata/one.yaml"), load(t, "testdata/four.yaml"), load(t, "testdata/metric.yaml"),
 		edited(t, "testdata/one.yaml", "  altitude: 500 ft\n", "", "  neutral_level: 10 ft\n", "", "material: pvc", "material: abs"),
 	} {
-		for _, a := range derive.Derive(input, nil)["assumptions"].([]any) {
+		for _, a := range document(input, nil)["assumptions"].([]any) {
 			listed[a.(map[string]any)["name"].(string)] = true
 		}
 	}

@@ -13,20 +13,20 @@ func (d *deriver) segmentValues() []any {
 	for _, s := range d.systems {
 		traps := s.traps()
 		for i, seg := range s.segments {
-			e := entry(seg.node, 16)
+			e := d.about(seg.node, 16)
 			out = append(out, e)
-			e["system"] = s.id()
-			e["inner_diameter"] = d.exact(quantity.Length, figure{seg.bore.Hydraulic, seg.boreUnit, seg.boreBasis}, seg.boreMethod)
-			e["feeds"] = d.exact(quantity.Number, figure{float64(seg.feeds), "1", s.flowing}, "suction points whose air passes")
-			e["flow"] = d.value(quantity.Flow, seg.flow, "at the flow used", s.flowDigits(s.carriesAll(i)))
-			e["velocity"] = d.model(quantity.Velocity, seg.speed, "flow over bore")
-			e["reynolds"] = d.model(quantity.Number, figure{seg.state.Reynolds, "1", seg.stated}, "speed, bore, density and viscosity")
-			e["friction_factor"] = d.model(quantity.Number, figure{seg.state.Friction, "1", seg.rubbed}, "Churchill 1977, Darcy's factor")
-			e["loss"] = d.model(quantity.Pressure, figure{seg.state.Loss, s.pressureUnit(), seg.lost}, "Darcy and Weisbach, with the fittings")
+			e.set("system", s.id())
+			e.set("inner_diameter", d.exact(quantity.Length, figure{seg.bore.Hydraulic, seg.boreUnit, seg.boreBasis}, seg.boreMethod))
+			e.set("feeds", d.exact(quantity.Number, figure{float64(seg.feeds), "1", s.flowing}, "suction points whose air passes"))
+			e.set("flow", d.value(quantity.Flow, seg.flow, "at the flow used", s.flowDigits(s.carriesAll(i))))
+			e.set("velocity", d.model(quantity.Velocity, seg.speed, "flow over bore"))
+			e.set("reynolds", d.model(quantity.Number, figure{seg.state.Reynolds, "1", seg.stated}, "speed, bore, density and viscosity"))
+			e.set("friction_factor", d.model(quantity.Number, figure{seg.state.Friction, "1", seg.rubbed}, "Churchill 1977, Darcy's factor"))
+			e.set("loss", d.model(quantity.Pressure, figure{seg.state.Loss, s.pressureUnit(), seg.lost}, "Darcy and Weisbach, with the fittings"))
 			d.slopes(seg, e)
 			lift := figure{traps[i].si * waterWeight, s.pressureUnit(), traps[i].basis}
-			e["trap_suction"] = d.exact(quantity.Pressure, lift, "water column as high as the trap is deep")
-			e["trap_depth"] = d.exact(quantity.Length, traps[i], "low point of the recorded lengths and rises, drained or not; 0 when there is none")
+			e.set("trap_suction", d.exact(quantity.Pressure, lift, "water column as high as the trap is deep"))
+			e.set("trap_depth", d.exact(quantity.Length, traps[i], "low point of the recorded lengths and rises, drained or not; 0 when there is none"))
 		}
 	}
 	return out
@@ -36,14 +36,14 @@ func (d *deriver) pointValues() []any {
 	out := []any{}
 	for _, s := range d.systems {
 		for _, p := range s.points {
-			e := entry(p.node, 8)
-			e["system"] = s.id()
-			e["flow"] = d.value(quantity.Flow, p.flow, "share of the flow used", s.flowDigits(len(s.points) == 1))
+			e := d.about(p.node, 8)
+			e.set("system", s.id())
+			e.set("flow", d.value(quantity.Flow, p.flow, "share of the flow used", s.flowDigits(len(s.points) == 1)))
 			told := p.get("suction").quantity()
 			fromGauge := figure{p.pit.si, p.pit.unit, s.gaugeSays}
-			e["suction_difference"] = d.model(quantity.Ratio, quotient(difference(told, fromGauge), fromGauge), "measured less from the gauge, over the latter")
-			e["shutoff_share"] = d.model(quantity.Ratio, quotient(told, s.shutOff), "measured in the pit over shut-off pressure")
-			e["pit_suction"] = d.model(quantity.Pressure, p.pit, "gauge or fan less the losses between")
+			e.set("suction_difference", d.model(quantity.Ratio, quotient(difference(told, fromGauge), fromGauge), "measured less from the gauge, over the latter"))
+			e.set("shutoff_share", d.model(quantity.Ratio, quotient(told, s.shutOff), "measured in the pit over shut-off pressure"))
+			e.set("pit_suction", d.model(quantity.Pressure, p.pit, "gauge or fan less the losses between"))
 			out = append(out, e)
 		}
 	}
@@ -59,7 +59,7 @@ const leastSlope = 1.0 / 96
 
 // slopes is the fall of a level run back to the suction point. An upright run
 // drains by itself.
-func (d *deriver) slopes(seg *segment, e map[string]any) {
+func (d *deriver) slopes(seg *segment, e *entry) {
 	run, b := seg.get("run").choice()
 	if run == "vertical" {
 		b = refused("an upright run drains by itself", seg.get("run").at())
@@ -70,19 +70,19 @@ func (d *deriver) slopes(seg *segment, e map[string]any) {
 		unit = "in"
 	}
 	required := figure{geometry.RequiredFall(seg.length.si, leastSlope), unit, join(b, seg.length.basis)}
-	e["fall_required"] = d.exact(quantity.Length, required, "1/8 in per ft: ANSI/AARST SGM-SF 2017 (12/20) 6.2.2")
+	e.set("fall_required", d.exact(quantity.Length, required, "1/8 in per ft: ANSI/AARST SGM-SF 2017 (12/20) 6.2.2"))
 	fall, fallMethod := figure{rise.si, rise.unit, join(rise.basis, b)}, "recorded rise"
 	if !rise.known() && slope.known() {
 		fall, fallMethod = figure{slope.si * seg.length.si, unit, join(slope.basis, seg.length.basis, b)}, "recorded slope times length"
 	}
-	e["fall"] = d.exact(quantity.Length, fall, fallMethod)
+	e.set("fall", d.exact(quantity.Length, fall, fallMethod))
 	worked := seg.riseOverLength(b)
-	e["slope_disagreement"] = d.exact(quantity.Slope, apart(figure{slope.si, slope.unit, join(slope.basis, b)}, worked), "recorded slope against rise over length, either way")
+	e.set("slope_disagreement", d.exact(quantity.Slope, apart(figure{slope.si, slope.unit, join(slope.basis, b)}, worked), "recorded slope against rise over length, either way"))
 	if seg.get("slope").exists() {
-		e["slope"] = d.recorded(quantity.Slope, figure{slope.si, slope.unit, join(slope.basis, b)}, seg.get("slope"), "as recorded")
+		e.set("slope", d.recorded(quantity.Slope, figure{slope.si, slope.unit, join(slope.basis, b)}, seg.get("slope"), "as recorded"))
 		return
 	}
-	e["slope"] = d.exact(quantity.Slope, worked, "rise over length")
+	e.set("slope", d.exact(quantity.Slope, worked, "rise over length"))
 }
 
 // riseOverLength is the slope of a level run from its measures.

@@ -170,13 +170,12 @@ func (s *system) runs() [][]int {
 
 // shape is the lengths and rises of a run.
 func (s *system) shape(run []int) ([]geometry.Segment, *basis) {
-	b := &basis{}
+	b := nothing
 	list := make([]geometry.Segment, len(run))
 	for k, i := range run {
 		seg := s.segments[i]
 		list[k] = geometry.Segment{Length: seg.length.si, Rise: seg.rise.si}
-		b.add(seg.length.basis)
-		b.add(seg.rise.basis)
+		b = demand(b, seg.length.basis, seg.rise.basis)
 	}
 	return list, b
 }

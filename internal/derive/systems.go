@@ -11,7 +11,7 @@ import (
 func (d *deriver) systemValues() []any {
 	out := make([]any, len(d.systems))
 	for i, s := range d.systems {
-		e := entry(s.node, 32)
+		e := d.about(s.node, 32)
 		d.sizes(s, e)
 		d.fanValues(s, e)
 		d.flowValues(s, e)
@@ -23,16 +23,16 @@ func (d *deriver) systemValues() []any {
 }
 
 // sizes is what a system treats and the sizes of its pipe.
-func (d *deriver) sizes(s *system, e map[string]any) {
+func (d *deriver) sizes(s *system, e *entry) {
 	area := d.areaTreated(s)
 	points := s.get("suction_points")
-	each := figure{area.si / float64(len(s.points)), area.unit, join(area.basis, reading(points.at()))}
+	each := figure{area.si / float64(len(s.points)), area.unit, join(area.basis, points.read())}
 	if len(s.points) == 0 {
-		each.basis = join(area.basis, lacking(points.at()))
+		each.basis = join(area.basis, points.lack())
 	}
-	e["area_treated"] = d.exact(quantity.Area, area, "sum of the footprints")
-	e["area_per_suction_point"] = d.exact(quantity.Area, each, "area treated over suction points")
-	all, main := figure{si: math.Inf(1), basis: &basis{}}, figure{si: math.Inf(1), basis: s.flowing}
+	e.set("area_treated", d.exact(quantity.Area, area, "sum of the footprints"))
+	e.set("area_per_suction_point", d.exact(quantity.Area, each, "area treated over suction points"))
+	all, main := figure{si: math.Inf(1), basis: nothing}, figure{si: math.Inf(1), basis: s.flowing}
 	for i, seg := range s.segments {
 		all = smaller(all, seg.nominal)
 		if s.flowing.known() && s.carriesAll(i) {
@@ -40,14 +40,14 @@ func (d *deriver) sizes(s *system, e map[string]any) {
 		}
 	}
 	if len(s.segments) == 0 {
-		all.basis = lacking(s.get("pipe").at())
+		all.basis = s.get("pipe").lack()
 	}
 	if s.flowing.known() && math.IsInf(main.si, 1) && main.known() {
 		main.basis = refused("the legs meet at the open end only", s.get("pipe").at())
 	}
-	e["largest_manifold_bore"] = d.exact(quantity.Length, s.largestManifold(), "largest trade size of the segments that carry the air of several suction points")
-	e["smallest_bore"] = d.exact(quantity.Length, all, "smallest trade size")
-	e["smallest_main_bore"] = d.exact(quantity.Length, main, "smallest trade size of the segments that carry all the air")
+	e.set("largest_manifold_bore", d.exact(quantity.Length, s.largestManifold(), "largest trade size of the segments that carry the air of several suction points"))
+	e.set("smallest_bore", d.exact(quantity.Length, all, "smallest trade size"))
+	e.set("smallest_main_bore", d.exact(quantity.Length, main, "smallest trade size of the segments that carry all the air"))
 }
 
 // largestManifold is the largest segment behind a junction.
@@ -81,7 +81,7 @@ func smaller(least, f figure) figure {
 func (d *deriver) areaTreated(s *system) figure {
 	list := s.get("foundations")
 	areas := d.house.get("foundations").items()
-	sum := figure{basis: reading(list.at())}
+	sum := figure{basis: list.read()}
 	seen := map[int]bool{}
 	for _, ref := range list.items() {
 		i := find(areas, ref.text())
@@ -101,34 +101,34 @@ func (d *deriver) areaTreated(s *system) figure {
 		sum.basis = join(sum.basis, area.basis)
 	}
 	if len(list.items()) == 0 {
-		sum.basis = lacking(list.at())
+		sum.basis = list.lack()
 	}
 	return sum
 }
 
-func (d *deriver) fanValues(s *system, e map[string]any) {
+func (d *deriver) fanValues(s *system, e *entry) {
 	shutOff := s.shutOff
 	pressure := figure{s.operatingAt, s.curveUnits[1], s.operating.basis}
-	e["shutoff_pressure"] = d.model(quantity.Pressure, shutOff, "first point of the fan's curve, by the density of the gas")
-	e["operating_flow"] = d.model(quantity.Flow, s.operating, "where the fan's curve meets pipe and ground")
-	e["operating_pressure"] = d.model(quantity.Pressure, pressure, "fan static pressure there")
+	e.set("shutoff_pressure", d.model(quantity.Pressure, shutOff, "first point of the fan's curve, by the density of the gas"))
+	e.set("operating_flow", d.model(quantity.Flow, s.operating, "where the fan's curve meets pipe and ground"))
+	e.set("operating_pressure", d.model(quantity.Pressure, pressure, "fan static pressure there"))
 	if s.operatingState != "" {
-		e["operating_state"] = s.operatingState
+		e.set("operating_state", s.operatingState)
 	}
-	e["gauge_reading"] = d.recorded(quantity.Pressure, s.shown, s.shownAt, "last reading with the fan on")
-	e["gauge_flow"] = d.model(quantity.Flow, s.fromGauge, "flow at which the fan shows its reading to the gauge")
+	e.set("gauge_reading", d.recorded(quantity.Pressure, s.shown, s.shownAt, "last reading with the fan on"))
+	e.set("gauge_flow", d.model(quantity.Flow, s.fromGauge, "flow at which the fan shows its reading to the gauge"))
 	if s.verdict != "" {
-		e["gauge_plausibility"] = string(s.verdict)
+		e.set("gauge_plausibility", string(s.verdict))
 	}
-	e["gauge_share"] = d.model(quantity.Ratio, quotient(s.shown, shutOff), "reading over shut-off pressure")
+	e.set("gauge_share", d.model(quantity.Ratio, quotient(s.shown, shutOff), "reading over shut-off pressure"))
 	mark := s.gauge.get("start_mark").quantity()
-	e["start_mark_difference"] = d.exact(quantity.Pressure, apart(mark, s.firstReading()), "start mark against the first reading with the fan on, either way")
-	e["gauge_change"] = d.exact(quantity.Ratio, quotient(difference(s.shown, mark), mark), "last reading less start mark, over the mark")
+	e.set("start_mark_difference", d.exact(quantity.Pressure, apart(mark, s.firstReading()), "start mark against the first reading with the fan on, either way"))
+	e.set("gauge_change", d.exact(quantity.Ratio, quotient(difference(s.shown, mark), mark), "last reading less start mark, over the mark"))
 	if points := s.fanCurve(); points != nil {
-		e["fan_curve"] = points
+		e.set("fan_curve", points)
 	}
 	if points := s.systemCurve(); points != nil {
-		e["system_curve"] = points
+		e.set("system_curve", points)
 	}
 }
 
@@ -141,15 +141,15 @@ func quotient(a, b figure) figure {
 	return f
 }
 
-func (d *deriver) flowValues(s *system, e map[string]any) {
-	e["flow_used"] = d.value(quantity.Flow, s.used, s.usedWord, s.flowDigits(true))
-	e["flow_difference"] = d.model(quantity.Ratio, quotient(difference(s.fromGauge, s.measured), s.measured), "flow from the gauge less measured, over measured")
+func (d *deriver) flowValues(s *system, e *entry) {
+	e.set("flow_used", d.value(quantity.Flow, s.used, s.usedWord, s.flowDigits(true)))
+	e.set("flow_difference", d.model(quantity.Ratio, quotient(difference(s.fromGauge, s.measured), s.measured), "flow from the gauge less measured, over measured"))
 	if s.fromGauge.known() && s.measured.known() {
 		if agreement, err := airflow.CompareFlows(s.fromGauge.si, s.measured.si); err == nil {
-			e["flow_agreement"] = string(agreement)
+			e.set("flow_agreement", string(agreement))
 		}
 	}
-	highest := figure{si: math.Inf(-1), basis: &basis{}}
+	highest := figure{si: math.Inf(-1), basis: nothing}
 	for _, seg := range s.segments {
 		if seg.speed.si > highest.si {
 			highest.si, highest.unit = seg.speed.si, seg.speed.unit
@@ -157,18 +157,18 @@ func (d *deriver) flowValues(s *system, e map[string]any) {
 		highest.basis = join(highest.basis, seg.speed.basis)
 	}
 	if len(s.segments) == 0 {
-		highest.basis = lacking(s.get("pipe").at())
+		highest.basis = s.get("pipe").lack()
 	}
-	e["highest_velocity"] = d.model(quantity.Velocity, highest, "flow over bore, at the flow used")
+	e.set("highest_velocity", d.model(quantity.Velocity, highest, "flow over bore, at the flow used"))
 	loss := figure{unit: s.pressureUnit(), basis: s.stateBasis}
 	if s.state != nil {
 		loss.si = s.state.FanStatic - s.state.Soil
 	}
 	given := s.fanPressure(s.used)
 	share := quotient(loss, given)
-	e["pipe_loss"] = d.model(quantity.Pressure, loss, "fan static pressure that pipe and fittings take at the flow used: Darcy and Weisbach with Churchill's friction factor")
-	e["pipe_loss_share"] = d.model(quantity.Ratio, share, "pipe loss over fan pressure at the flow used")
-	left := figure{si: math.Inf(1), basis: lacking(s.get("suction_points").at())}
+	e.set("pipe_loss", d.model(quantity.Pressure, loss, "fan static pressure that pipe and fittings take at the flow used: Darcy and Weisbach with Churchill's friction factor"))
+	e.set("pipe_loss_share", d.model(quantity.Ratio, share, "pipe loss over fan pressure at the flow used"))
+	left := figure{si: math.Inf(1), basis: s.get("suction_points").lack()}
 	for i, p := range s.points {
 		if i == 0 {
 			left.basis = p.pit.basis
@@ -177,7 +177,7 @@ func (d *deriver) flowValues(s *system, e map[string]any) {
 			left.si, left.unit = p.pit.si, p.pit.unit
 		}
 	}
-	e["suction_available"] = d.model(quantity.Pressure, left, "lowest suction in a pit: gauge or fan less the losses between")
+	e.set("suction_available", d.model(quantity.Pressure, left, "lowest suction in a pit: gauge or fan less the losses between"))
 }
 
 // pressureUnit is the one in which the writer reads pressures of the pipe.
@@ -189,7 +189,7 @@ func (s *system) pressureUnit() string {
 }
 
 // power is the fan's energy and its share of the circuit.
-func (d *deriver) power(s *system, e map[string]any) {
+func (d *deriver) power(s *system, e *entry) {
 	watts, wired := s.fan.get("power").quantity().notBelow("a power"), s.get("electrical")
 	always := s.get("runs_continuously")
 	running, b := always.said()
@@ -197,16 +197,16 @@ func (d *deriver) power(s *system, e map[string]any) {
 	if b.known() && !running {
 		energy.basis = refused("how long a year the fan runs is not recorded", always.at())
 	}
-	e["yearly_energy"] = d.exact(quantity.Energy, energy, "power over 365 days")
+	e.set("yearly_energy", d.exact(quantity.Energy, energy, "power over 365 days"))
 	volts, amps := wired.get("circuit_voltage").quantity(), wired.get("circuit_rating").quantity()
 	capacity := figure{volts.si * amps.si, "W", join(volts.basis, amps.basis)}
-	e["circuit_share_fan"] = d.exact(quantity.Ratio, quotient(watts, capacity), "power over rating times voltage")
+	e.set("circuit_share_fan", d.exact(quantity.Ratio, quotient(watts, capacity), "power over rating times voltage"))
 	other := wired.get("circuit_other_load").quantity().notBelow("a power")
 	if alone := wired.get("circuit_dedicated"); alone.isTrue() && !wired.get("circuit_other_load").exists() {
-		other = figure{0, "W", reading(alone.at())}
+		other = figure{0, "W", alone.read()}
 	}
 	total := figure{watts.si + other.si, "W", join(watts.basis, other.basis)}
-	e["circuit_share_total"] = d.exact(quantity.Ratio, quotient(total, capacity), "power of fan and other load over rating times voltage")
+	e.set("circuit_share_total", d.exact(quantity.Ratio, quotient(total, capacity), "power of fan and other load over rating times voltage"))
 }
 
 // soilTemperature is that of soil gas (K); see the assumption of that name.
@@ -214,7 +214,7 @@ const soilTemperature = 273.15 + 12.5
 
 // waterAndTime is the water that may fall out in the pipe, and how long a
 // temporary system stood.
-func (d *deriver) waterAndTime(s *system, e map[string]any) {
+func (d *deriver) waterAndTime(s *system, e *entry) {
 	winter := d.house.get("winter_design_temperature").quantity()
 	water := figure{unit: "kg/d", basis: join(s.used.basis, winter.basis, d.site.basis, assuming(soilGas))}
 	if isFeet(s.used.unit) {
@@ -223,11 +223,11 @@ func (d *deriver) waterAndTime(s *system, e map[string]any) {
 	if water.known() {
 		water.si = airflow.CondensateBound(s.used.si, soilTemperature, winter.si, d.site.si)
 	}
-	e["condensate"] = d.model(quantity.MassPerDay, water, "all water that the gas holds more in the ground than at the outlet in design weather; most leaves as vapor")
+	e.set("condensate", d.model(quantity.MassPerDay, water, "all water that the gas holds more in the ground than at the outlet in design weather; most leaves as vapor"))
 	supply, exhaust := s.get("ventilation").get("supply_flow").quantity().notBelow("a flow"), s.get("ventilation").get("exhaust_flow").quantity().notBelow("a flow")
-	e["ventilation_imbalance"] = d.exact(quantity.Ratio, quotient(difference(supply, exhaust), exhaust), "supply less exhaust, over exhaust")
+	e.set("ventilation_imbalance", d.exact(quantity.Ratio, quotient(difference(supply, exhaust), exhaust), "supply less exhaust, over exhaust"))
 	since, until := s.get("temporary_since"), s.get("replaced_on")
 	if s.get("permanence").text() == "temporary" || since.exists() || until.exists() {
-		e["temporary_days"] = d.span(since.day(), until.day(), "d", "start to replacement")
+		e.set("temporary_days", d.span(since.day(), until.day(), "d", "start to replacement"))
 	}
 }

@@ -55,7 +55,7 @@ func (t *test) tell() {
 	t.told.BelowDetection = below.isTrue()
 	t.toldBasis = t.result.basis
 	if t.told.BelowDetection {
-		t.toldBasis = join(t.result.basis, reading(below.at()))
+		t.toldBasis = join(t.result.basis, below.read())
 		return
 	}
 	if u := t.get("uncertainty"); u.exists() {
@@ -69,7 +69,7 @@ func (t *test) tell() {
 	}
 	device, b := t.get("device").choice()
 	if device == "" {
-		b = lacking(t.get("uncertainty").at())
+		b = t.get("uncertainty").lack()
 	}
 	t.toldBasis = join(t.result.basis, b, assuming(deviceUncertainty))
 	if t.toldBasis.known() {
@@ -107,53 +107,53 @@ func (d *deriver) testValues() []any {
 	occupied := d.house.get("occupied_since").day()
 	out := make([]any, len(d.all))
 	for i, t := range d.all {
-		e := entry(t.node, 20)
+		e := d.about(t.node, 20)
 		out[i] = e
 		if t.phase != "" {
-			e["phase"] = t.phase
+			e.set("phase", t.phase)
 		}
 		start, end := t.get("start").quantity(), t.get("end").quantity()
 		closed, from := t.get("closed_from").quantity(), t.get("reported_from").quantity()
-		e["duration"] = d.span(start, end, "h", "start to end")
-		e["after_fan_start"] = d.span(fan, start, "h", "start of the last fan to start of the test")
-		e["closed_lead"] = d.lead(closed, start, "h", "closing of the house to start of the test")
-		e["valid_hours"] = d.exact(quantity.Duration, t.validHours(fan), "whole hours that count, from 24 h after the fan and 12 h after closing: ANSI/AARST MAH 2019 7.3.2, 8.5.3")
-		e["lead_out"] = d.span(start, from, "h", "start to the first hour reported")
-		e["tail_left_out"] = d.lead(t.get("reported_to").quantity(), end, "h", "end of the last hour reported to the end")
-		e["calibration_left"] = d.span(t.get("end").day(), t.get("calibration_expires").day(), "d", "day of the end to last day of the calibration")
-		e["days_after_occupancy"] = d.span(occupied, t.get("start").day(), "d", "days on the calendar of the place")
-		e["days_after_completion"] = d.span(completed, t.get("start").day(), "d", "days on the calendar of the place")
-		e["days_to_report"] = d.span(t.get("picked_up").day(), t.get("report_delivered").day(), "d", "pick-up to report")
+		e.set("duration", d.span(start, end, "h", "start to end"))
+		e.set("after_fan_start", d.span(fan, start, "h", "start of the last fan to start of the test"))
+		e.set("closed_lead", d.lead(closed, start, "h", "closing of the house to start of the test"))
+		e.set("valid_hours", d.exact(quantity.Duration, t.validHours(fan), "whole hours that count, from 24 h after the fan and 12 h after closing: ANSI/AARST MAH 2019 7.3.2, 8.5.3"))
+		e.set("lead_out", d.span(start, from, "h", "start to the first hour reported"))
+		e.set("tail_left_out", d.lead(t.get("reported_to").quantity(), end, "h", "end of the last hour reported to the end"))
+		e.set("calibration_left", d.span(t.get("end").day(), t.get("calibration_expires").day(), "d", "day of the end to last day of the calibration"))
+		e.set("days_after_occupancy", d.span(occupied, t.get("start").day(), "d", "days on the calendar of the place"))
+		e.set("days_after_completion", d.span(completed, t.get("start").day(), "d", "days on the calendar of the place"))
+		e.set("days_to_report", d.span(t.get("picked_up").day(), t.get("report_delivered").day(), "d", "pick-up to report"))
 		method := "as recorded"
 		if t.told.BelowDetection {
 			method = "as recorded: an upper bound, below detection"
 		}
 		result := t.result
 		result.basis = join(result.basis, bounds(t))
-		e["concentration"] = d.recorded(quantity.Radon, result, t.get("result"), method)
-		e["reported"] = d.exact(quantity.Radon, rounded(result), roundedMethod)
+		e.set("concentration", d.recorded(quantity.Radon, result, t.get("result"), method))
+		e.set("reported", d.exact(quantity.Radon, rounded(result), roundedMethod))
 		_, upper := t.told.Bounds()
-		e["upper_bound"] = d.model(quantity.Radon, figure{upper, t.result.unit, t.toldBasis}, "one-sided 95 %, 1.645 standard uncertainties")
+		e.set("upper_bound", d.model(quantity.Radon, figure{upper, t.result.unit, t.toldBasis}, "one-sided 95 %, 1.645 standard uncertainties"))
 	}
 	return out
 }
 
 // span writes the time from one instant to another; it is negative when they
 // stand in the other order. What is found of it stands at the later one.
-func (d *deriver) span(from, to figure, unit string, method any) map[string]any {
+func (d *deriver) span(from, to figure, unit string, method string) *value {
 	return d.exact(quantity.Duration, figure{to.si - from.si, unit, join(to.basis, from.basis)}, method)
 }
 
 // lead is the same for what had to come early enough: what is found of it stands
 // at the earlier one.
-func (d *deriver) lead(from, to figure, unit string, method any) map[string]any {
+func (d *deriver) lead(from, to figure, unit string, method string) *value {
 	return d.exact(quantity.Duration, figure{to.si - from.si, unit, join(from.basis, to.basis)}, method)
 }
 
 // fanStart is when the last of the fans first ran.
 func (d *deriver) fanStart() figure {
 	list := d.record.get("systems")
-	last := figure{si: math.Inf(-1), basis: &basis{}}
+	last := figure{si: math.Inf(-1), basis: nothing}
 	for _, s := range d.systems {
 		switch driven, b := s.get("powered_by").choice(); driven {
 		case "fan":
@@ -166,7 +166,7 @@ func (d *deriver) fanStart() figure {
 	}
 	switch {
 	case len(d.systems) == 0:
-		last.basis = lacking(list.at())
+		last.basis = list.lack()
 	case last.known() && math.IsInf(last.si, -1):
 		last.basis = refused("no system of the record has a fan", list.at())
 	}
@@ -184,7 +184,7 @@ func (t *test) validHours(fan figure) figure {
 	}
 	from, to := t.get("reported_from").quantity(), t.get("reported_to").quantity()
 	closed, left := t.get("closed_from").quantity(), t.get("hours_left_out").quantity()
-	parts := []*basis{from.basis, to.basis, left.basis, closed.basis, reading(t.get("device").at())}
+	parts := []*basis{from.basis, to.basis, left.basis, closed.basis, t.get("device").read()}
 	conditions := []radon.Condition{{Since: closed.si, Lead: 12 * secondsPerHour}}
 	switch phase, b := t.get("phase").choice(); phase {
 	case "before":

@@ -12,9 +12,9 @@ func (s *system) connect() {
 	case kind != "" && !slices.Contains(drawsSoilGas, kind):
 		lacks = refused("a system of this kind draws no soil gas through pipe", s.get("kind").at())
 	case len(s.segments) == 0:
-		lacks = join(lacks, lacking(list.at()))
+		lacks = join(lacks, list.lack())
 	case len(s.points) == 0:
-		lacks = join(lacks, lacking(points.at()))
+		lacks = join(lacks, points.lack())
 	}
 	for i, seg := range s.segments {
 		lacks = join(lacks, s.follow(i), s.begin(i))
@@ -56,7 +56,7 @@ func (s *system) follow(i int) *basis {
 		return refused("no segment of this system has this id", into.at())
 	case i+1 == len(s.segments):
 	case s.segments[i+1].get("starts_at").exists(), s.isJoined(i + 1):
-		return lacking(into.at())
+		return into.lack()
 	default:
 		seg.next = i + 1
 	}
@@ -94,7 +94,7 @@ func (s *system) begin(i int) *basis {
 // else. Of a system with one suction point and one beginning it is plain where
 // the pipe begins.
 func (s *system) checkStarts() *basis {
-	lacks := &basis{}
+	lacks := nothing
 	for i, seg := range s.segments {
 		switch starts := seg.get("starts_at"); {
 		case len(seg.from) > 0 && seg.startsAt >= 0:
@@ -104,7 +104,7 @@ func (s *system) checkStarts() *basis {
 				seg.startsAt, s.points[0].first = 0, i
 				continue
 			}
-			lacks = join(lacks, lacking(starts.at()))
+			lacks = join(lacks, starts.lack())
 		}
 	}
 	for _, p := range s.points {
@@ -151,7 +151,7 @@ func (s *system) placeFan() {
 	case !s.flowing.known():
 		s.driven = s.flowing
 	case !after.exists():
-		s.driven = lacking(after.at())
+		s.driven = after.lack()
 	default:
 		s.driven = refused("no segment that carries all the air has this id", after.at())
 		for i, seg := range s.segments {

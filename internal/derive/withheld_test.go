@@ -5,7 +5,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/slablint/slablint/internal/derive"
 	"github.com/slablint/slablint/internal/place"
 )
 
@@ -37,7 +36,7 @@ func TestReadingsWithoutATimeOrAFan(t *testing.T) {
 		{"none with the fan on", []string{off}, "", "", "/systems/0/gauge/readings"},
 	} {
 		text := "record: 1\njob: {id: J-1, stage: running, profiles: [us-epa-1994]}\nsystems:\n  - id: s\n    powered_by: fan\n    gauge: {kind: u-tube, start_mark: 1.2 inH2O, readings: [" + strings.Join(c.readings, ", ") + "]}\n"
-		derived := derive.Derive(canonical(t, c.name, []byte(text)), nil)
+		derived := document(canonical(t, c.name, []byte(text)), nil)
 		for at, want := range map[place.Pointer]string{"/systems/0/gauge_reading": c.last, "/systems/0/start_mark_difference": c.differ} {
 			got, _ := value(t, derived, at)["text"].(string)
 			if got != want {
@@ -71,7 +70,7 @@ diagnostics:
 		{"and the suction hole by its distance", zero + ", " + left, "13 m", "0 %"},
 		{"the suction hole alone", source, "", "0 %"},
 	} {
-		derived := derive.Derive(canonical(t, c.name, []byte(strings.Replace(slab, "HOLES", c.holes, 1))), nil)
+		derived := document(canonical(t, c.name, []byte(strings.Replace(slab, "HOLES", c.holes, 1))), nil)
 		for at, want := range map[place.Pointer]string{"/communication/0/farthest_untested": c.farthest, "/communication/0/coverage": c.coverage} {
 			if got, _ := value(t, derived, at)["text"].(string); got != want {
 				t.Errorf("%s: %s is %q, want %q", c.name, at, got, want)

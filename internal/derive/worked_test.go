@@ -5,7 +5,6 @@ import (
 	"slices"
 	"testing"
 
-	"github.com/slablint/slablint/internal/derive"
 	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/quantity"
 )
@@ -145,7 +144,7 @@ func TestWorkedCases(t *testing.T) {
 			1e-5, "flow over area; bore 3.068 in by ASTM D1785",
 		},
 	} {
-		derived := derive.Derive(variant(t, c.record...), nil)
+		derived := document(variant(t, c.record...), nil)
 		for at, want := range c.want {
 			if got := si(t, derived, at); math.Abs(got-want) > c.within*math.Abs(want) {
 				t.Errorf("%s: %s is %v, want %v within %g (%s)", c.name, at, got, want, c.within, c.source)
@@ -158,7 +157,7 @@ func TestWorkedCases(t *testing.T) {
 // bore of 3.068 in, Churchill's factor for smooth plastic and the fittings of the
 // record, ANSI/AARST CC-1000 2018 companion guidance 8.6 (sweep 3 ft, sharp 11 ft).
 func TestLossByHand(t *testing.T) {
-	derived := derive.Derive(variant(t), nil)
+	derived := document(variant(t), nil)
 	const (
 		bore, rough = 3.068 * 0.0254, 1.5e-6
 		flow        = 55 * 0.3048 * 0.3048 * 0.3048 / 60
@@ -192,7 +191,7 @@ func TestLossByHand(t *testing.T) {
 // hydraulic diameter, 4 times area over girth (every text), the wall as rough as
 // galvanized duct, 0.0003 ft.
 func TestDownspoutByHand(t *testing.T) {
-	derived := derive.Derive(downspout(t, ", inner_sides: [3-1/4 in, 2-3/8 in]"), nil)
+	derived := document(downspout(t, ", inner_sides: [3-1/4 in, 2-3/8 in]"), nil)
 	const (
 		width, depth, rough = 3.25 * 0.0254, 2.375 * 0.0254, 0.0003 * 0.3048
 		flow                = 55 * 0.3048 * 0.3048 * 0.3048 / 60
@@ -227,7 +226,7 @@ func TestDownspoutWithoutSides(t *testing.T) {
 		{", inner_sides: [3 in, 0 in]", "/systems/0/pipe/2/inner_sides/1"},
 		{", inner_sides: [3 in, 2 in, 3 in, 2 in]", "/systems/0/pipe/2/inner_sides"},
 	} {
-		derived := derive.Derive(downspout(t, c.sides), nil)
+		derived := document(downspout(t, c.sides), nil)
 		for _, at := range []place.Pointer{"/segments/2/inner_diameter", "/segments/2/velocity", "/systems/0/pipe_loss", "/discharges/0/exit_velocity"} {
 			if got := lacks(t, derived, at); !slices.Contains(got, c.lacks) {
 				t.Errorf("%s: %s lacks %v", c.sides, at, got)

@@ -263,18 +263,15 @@ func (e *expander) unrecorded(q *asked, s outcome, missing []outcome) {
 // lacking says what was not recorded, the inputs that a derived value lacks or
 // the path itself, and why what is recorded there cannot be used.
 func (e *expander) lacking(path place.Pointer) ([]place.Pointer, string) {
-	if value, ok := record.At(e.input, path); ok {
-		if derived, ok := value.(map[string]any); ok {
-			if list, ok := derived["undetermined"].([]any); ok && len(list) > 0 {
-				out := make([]place.Pointer, len(list))
-				for i, p := range list {
-					text, _ := p.(string)
-					out[i] = place.Pointer(text)
-				}
-				why, _ := derived["method"].(string)
-				return out, why
-			}
+	value, _ := record.At(e.input, path)
+	if list, _ := record.Get(value, "undetermined").([]any); len(list) > 0 {
+		out := make([]place.Pointer, len(list))
+		for i, p := range list {
+			text, _ := p.(string)
+			out[i] = place.Pointer(text)
 		}
+		why, _ := record.Get(value, "method").(string)
+		return out, why
 	}
 	return []place.Pointer{e.written(path)}, ""
 }
@@ -294,15 +291,11 @@ func (e *expander) written(path place.Pointer) place.Pointer {
 	}
 	for p := path; p != "" && p != "/derived"; p = p.Parent() {
 		value, _ := record.At(e.input, p)
-		fields, ok := value.(map[string]any)
-		if !ok {
-			continue
-		}
-		if inputs, ok := fields["inputs"].([]any); ok && len(inputs) > 0 {
+		if inputs, ok := record.Get(value, "inputs").([]any); ok && len(inputs) > 0 {
 			text, _ := inputs[0].(string)
 			return place.Pointer(text)
 		}
-		if at, ok := fields["at"].(string); ok {
+		if at, ok := record.Get(value, "at").(string); ok {
 			return place.Pointer(at)
 		}
 	}
@@ -322,13 +315,9 @@ func (e *expander) beside(l limit, path place.Pointer) string {
 	if l.si == "" || !path.HasPrefix("/derived") {
 		return text
 	}
-	found, _ := record.At(e.input, path)
-	value, ok := found.(map[string]any)
-	if !ok {
-		return text
-	}
-	si, _ := value["si"].(json.Number)
-	unit, _ := value["unit"].(string)
+	value, _ := record.At(e.input, path)
+	si, _ := record.Get(value, "si").(json.Number)
+	unit, _ := record.Get(value, "unit").(string)
 	if !near(si, l.si) {
 		return text
 	}

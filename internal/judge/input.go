@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"strconv"
 	"unicode/utf8"
+
+	"github.com/slablint/slablint/internal/record"
 )
 
 // encoder writes canonical records as JSON for the wasm target. Members that no
@@ -28,6 +30,8 @@ func (e encoder) append(out []byte, value any) ([]byte, error) {
 		return e.appendArray(append(out, '['), v)
 	case map[string]any:
 		return e.appendObject(append(out, '{'), v)
+	case record.Members:
+		return e.appendMembers(append(out, '{'), v)
 	}
 	return out, fmt.Errorf("a canonical record holds no %T", value)
 }
@@ -58,6 +62,25 @@ func (e encoder) appendObject(out []byte, object map[string]any) (_ []byte, err 
 		empty = false
 		out = append(appendString(out, name), ':')
 		if out, err = e.append(out, member); err != nil {
+			return out, err
+		}
+	}
+	return append(out, '}'), nil
+}
+
+func (e encoder) appendMembers(out []byte, object record.Members) (_ []byte, err error) {
+	empty := true
+	for i := range object.Len() {
+		name := object.Name(i)
+		if e.mentioned != nil && !e.mentioned[name] {
+			continue
+		}
+		if !empty {
+			out = append(out, ',')
+		}
+		empty = false
+		out = append(appendString(out, name), ':')
+		if out, err = e.append(out, object.Member(i)); err != nil {
 			return out, err
 		}
 	}

@@ -2,6 +2,7 @@ package judge
 
 import (
 	"context"
+	"encoding/json"
 	"fmt"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -9,6 +10,7 @@ import (
 	"github.com/open-policy-agent/opa/v1/storage"
 	"github.com/open-policy-agent/opa/v1/storage/inmem"
 
+	"github.com/slablint/slablint/internal/record"
 	"github.com/slablint/slablint/internal/rulebook"
 )
 
@@ -38,7 +40,7 @@ func (t *topdown) query(path string) *rego.Rego {
 }
 
 func (t *topdown) ask(ctx context.Context, input map[string]any, names []string) (answer, error) {
-	value, err := ast.InterfaceToValue(input)
+	value, err := term(input)
 	if err != nil {
 		return answer{}, fmt.Errorf("canonical record: %w", err)
 	}
@@ -46,6 +48,42 @@ func (t *topdown) ask(ctx context.Context, input map[string]any, names []string)
 		return answerOf(whole, names)
 	}
 	return t.oneByOne(ctx, value, names)
+}
+
+// term is a canonical value as the reference holds it.
+func term(value any) (ast.Value, error) {
+	switch v := value.(type) {
+	case string:
+		return ast.String(v), nil
+	case json.Number:
+		return ast.Number(v), nil
+	case bool:
+		return ast.Boolean(v), nil
+	case nil:
+		return ast.NullValue, nil
+	case []any:
+		terms := make([]*ast.Term, len(v))
+		for i, item := range v {
+			element, err := term(item)
+			if err != nil {
+				return nil, err
+			}
+			terms[i] = &ast.Term{Value: element}
+		}
+		return ast.NewArray(terms...), nil
+	case map[string]any, record.Members:
+		names := record.Names(v)
+		pairs := make([][2]*ast.Term, len(names))
+		for i, name := range names {
+			member, err := term(record.Get(v, name))
+			if err != nil {
+				return nil, err
+			}
+			pairs[i] = [2]*ast.Term{ast.StringTerm(name), {Value: member}}
+		}
+		return ast.NewObject(pairs...), nil
+	}
+	return nil, fmt.Errorf("a canonical record holds no %T", value)
 }
 
 // oneByOne isolates the requirement that made the joint query fail.

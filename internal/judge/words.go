@@ -70,11 +70,9 @@ func plain(value any) string {
 			return strings.Join(parts, ", ")
 		}
 		return fmt.Sprintf("%d listed", len(v))
-	case map[string]any:
-		text, _ := v["text"].(string)
-		return text
 	}
-	return ""
+	text, _ := record.Get(value, "text").(string)
+	return text
 }
 
 // title is the schema's name of the field that a path ends in.

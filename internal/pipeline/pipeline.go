@@ -8,8 +8,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"io/fs"
-	"maps"
-	"slices"
 	"strings"
 	"sync"
 	"time"
@@ -219,28 +217,28 @@ func (p *Pipeline) walkValues(value any, shape *record.Shape, at place.Pointer, 
 		for i, item := range v {
 			p.walkValues(item, shape.Items(), at.Append(i), about, out)
 		}
-	case map[string]any:
+	case record.Members:
 		if shape.Dimension() == "" {
-			if id, ok := v["id"].(string); ok {
+			if id, ok := v.Get("id").(string); ok {
 				about.Subject = id
 			} else if about.Group == "" && at != "/derived" {
 				about.Group = shape.Title()
 			}
-			for _, name := range slices.Sorted(maps.Keys(v)) {
-				p.walkValues(v[name], shape.Field(name), at.Append(name), about, out)
+			for _, name := range record.Names(v) {
+				p.walkValues(v.Get(name), shape.Field(name), at.Append(name), about, out)
 			}
 			return
 		}
-		text, _ := v["text"].(string)
-		method, _ := v["method"].(string)
+		text, _ := v.Get("text").(string)
+		method, _ := v.Get("method").(string)
 		d := about
 		d.Path, d.Title, d.Text, d.Method = string(at), shape.Title(), text, method
-		if lacks, ok := v["undetermined"].([]any); ok {
+		if lacks, ok := v.Get("undetermined").([]any); ok {
 			for _, l := range lacks {
 				d.Lacks = append(d.Lacks, fmt.Sprint(l))
 			}
 		}
-		if assumes, ok := v["assumed"].([]any); ok {
+		if assumes, ok := v.Get("assumed").([]any); ok {
 			for _, a := range assumes {
 				d.Assumes = append(d.Assumes, fmt.Sprint(a))
 			}

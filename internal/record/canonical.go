@@ -93,6 +93,10 @@ func At(value any, ptr place.Pointer) (found any, ok bool) {
 			if value, ok = v[token]; !ok {
 				return nil, false
 			}
+		case Members:
+			if value = v.Get(token); value == nil {
+				return nil, false
+			}
 		case []any:
 			i, valid := arrayIndex(token)
 			if !valid || i >= len(v) {

@@ -1,0 +1,69 @@
+package record
+
+import (
+	"maps"
+	"slices"
+)
+
+// Members is an object of a canonical record that is not held as a map: one
+// with many members of which few are ever read, made when they are asked for.
+// It never changes. It has no JSON form of its own; see Plain.
+type Members interface {
+	Len() int
+	Name(i int) string
+	Member(i int) any
+	Get(name string) any // nil when there is none of this name
+}
+
+// Get is a member of an object; nil when value is none or has no such member.
+func Get(value any, name string) any {
+	switch v := value.(type) {
+	case map[string]any:
+		return v[name]
+	case Members:
+		return v.Get(name)
+	}
+	return nil
+}
+
+// Names are the names of the members of an object in alphabetical order; nil
+// when value is none.
+func Names(value any) []string {
+	switch v := value.(type) {
+	case map[string]any:
+		return slices.Sorted(maps.Keys(v))
+	case Members:
+		names := make([]string, v.Len())
+		for i := range names {
+			names[i] = v.Name(i)
+		}
+		slices.Sort(names)
+		return names
+	}
+	return nil
+}
+
+// Plain is a canonical value in nothing but the types of encoding/json.
+func Plain(value any) any {
+	switch v := value.(type) {
+	case map[string]any:
+		out := make(map[string]any, len(v))
+		for name, member := range v {
+			out[name] = Plain(member)
+		}
+		return out
+	case Members:
+		out := make(map[string]any, v.Len())
+		for i := range v.Len() {
+			out[v.Name(i)] = Plain(v.Member(i))
+		}
+		return out
+	case []any:
+		out := make([]any, len(v))
+		for i, element := range v {
+			out[i] = Plain(element)
+		}
+		return out
+	}
+	return value
+}
