@@ -25,7 +25,7 @@ func (d *deriver) appliances() []any {
 		if i := find(appliances, ref.text()); i >= 0 {
 			a = appliances[i]
 		} else if b.known() {
-			b = refused("no appliance of the house has this id", ref.at())
+			b = refused("no appliance of the house has this id", ref)
 		}
 		if !b.known() {
 			e.set("limit", d.undetermined(b))
@@ -66,10 +66,10 @@ func applianceClass(a node) (airflow.Appliance, *basis) {
 		return "", b
 	}
 	if kind != "furnace" && kind != "boiler" && kind != "water-heater" {
-		return "", refused("the table lists no appliance of this kind", a.get("kind").at())
+		return "", refused("the table lists no appliance of this kind", a.get("kind"))
 	}
 	if fuel := a.get("fuel").text(); fuel == "wood" || fuel == "coal" {
-		return "", refused("the table lists no appliance with this fuel", a.get("fuel").at())
+		return "", refused("the table lists no appliance with this fuel", a.get("fuel"))
 	}
 	if venting == "direct-vent" {
 		return airflow.SealedCombustion, b
@@ -84,11 +84,11 @@ func applianceClass(a node) (airflow.Appliance, *basis) {
 		return naturalDraftClass(kind, venting == "natural-draft-with-damper", shared), b
 	case "fan-assisted", "induced-draft", "power-vent":
 		if shared {
-			return "", refused("the table lists fan-driven appliances only alone on their flue", a.get("commonly_vented").at())
+			return "", refused("the table lists fan-driven appliances only alone on their flue", a.get("commonly_vented"))
 		}
 		return airflow.InducedDraft, b
 	}
-	return "", refused("the table lists no appliance vented this way", a.get("venting").at())
+	return "", refused("the table lists no appliance vented this way", a.get("venting"))
 }
 
 // naturalDraftClass is the class of a natural-draft appliance. A water heater
@@ -113,9 +113,9 @@ func minimumDraft(a, t node, b *basis) figure {
 	switch {
 	case !f.known():
 	case venting != "natural-draft" && venting != "natural-draft-with-damper":
-		f.basis = refused("a least draft is given for natural draft only", a.get("venting").at())
+		f.basis = refused("a least draft is given for natural draft only", a.get("venting"))
 	case fuel != "gas" && fuel != "propane":
-		f.basis = refused("a least draft is given for gas only", a.get("fuel").at())
+		f.basis = refused("a least draft is given for gas only", a.get("fuel"))
 	default:
 		f.si = airflow.MinimumDraft(outdoor.si)
 	}

@@ -1,84 +1,186 @@
 package derive
 
-// A basis is what a value rests on: the places read and the defaults taken, or
-// the places that keep it from being known. The first place is the one that
-// findings about the value stand at. It is shared and never changed.
-type basis struct {
-	inputs  []*spot
-	assumed assumptions
-	lacks   []*spot // not empty when the value is not known
-	why     string  // why what is recorded there cannot be used
+import "slices"
 
-	mem *memory // that it was taken from, nil when from none
+// A basis is what a value rests on: the places read and the defaults taken, or
+// the places that keep it from being known. It is put together from others and
+// never changed; which places those are together is worked out when somebody
+// asks, which is seldom.
+type basis struct {
+	kind    kind
+	unknown bool        // something keeps the value from being known
+	assumed assumptions // by all parts
+	above   *spot       // of a place: what it stands below, see node
+	words   string      // of a place its name there, of a refusal why
+	parts   []*basis
+	mem     *memory // that it was taken from, nil when from none
 }
+
+// kind is what a basis says of its parts.
+type kind uint8
+
+const (
+	several kind = iota // it rests on all of them
+	read                // it has none: it is a place that was read
+	lack                // it has none: it is a place that holds nothing
+	refusal             // what they read cannot be, or cannot be worked with
+	need                // it needs them, but does not name what they read
+)
 
 // nothing rests on nothing.
 var nothing = &basis{}
 
-// reading rests on places of the record.
-func reading(at ...*spot) *basis { return &basis{inputs: at} }
-
 // refused is not known although recorded: the places hold what cannot be, or
 // what cannot be worked with.
-func refused(why string, at ...*spot) *basis { return &basis{lacks: at, why: why} }
+func refused(why string, at ...node) *basis {
+	b := &basis{kind: refusal, unknown: true, words: why}
+	for _, n := range at {
+		b.parts = append(b.parts, n.read())
+	}
+	return b
+}
 
 // refuse is not known because what b rests on gave an error.
 func (b *basis) refuse(err error) *basis {
-	if len(b.inputs) == 0 {
-		return refused(err.Error(), nil)
-	}
-	return &basis{lacks: b.inputs, why: err.Error()}
+	return &basis{kind: refusal, unknown: true, words: err.Error(), parts: []*basis{b}}
 }
 
-func (b *basis) known() bool { return len(b.lacks) == 0 }
-
-func (b *basis) isNothing() bool { return len(b.inputs) == 0 && len(b.lacks) == 0 && b.assumed == 0 }
+func (b *basis) known() bool { return !b.unknown }
 
 // without is what keeps b from being known, and nothing else.
-func (b *basis) without() *basis { return &basis{lacks: b.lacks, why: b.why} }
+func (b *basis) without() *basis { return &basis{kind: need, unknown: b.unknown, parts: []*basis{b}} }
 
 // join rests on several at once. The order is that of the arguments; what is
-// named twice is kept once.
+// named twice counts once.
 func join(parts ...*basis) *basis {
-	all := nothing
+	first, filled := nothing, 0
+	var mem *memory
 	for _, b := range parts {
-		switch {
-		case b == all || b.isNothing():
-		case all == nothing:
-			all = b
-		default:
-			all = all.and(b)
+		if b == nothing || b == first {
+			continue
+		}
+		if filled++; filled == 1 {
+			first = b
+		}
+		if mem == nil {
+			mem = b.mem
 		}
 	}
+	if filled < 2 {
+		return first
+	}
+	all := mem.basis()
+	all.parts = mem.list(filled)
+	for _, b := range parts {
+		if b == nothing || b == first && len(all.parts) > 0 {
+			continue
+		}
+		all.parts = append(all.parts, b)
+		all.unknown = all.unknown || b.unknown
+		all.assumed |= b.assumed
+	}
 	return all
-}
-
-// and rests on two, which may be one of them.
-func (b *basis) and(other *basis) *basis {
-	mem := b.mem
-	if mem == nil {
-		mem = other.mem
-	}
-	inputs, lacks := mem.union(b.inputs, other.inputs), mem.union(b.lacks, other.lacks)
-	if len(inputs) == len(b.inputs) && len(lacks) == len(b.lacks) && b.assumed|other.assumed == b.assumed {
-		return b
-	}
-	both := mem.basis()
-	both.inputs, both.lacks, both.assumed, both.why = inputs, lacks, b.assumed|other.assumed, b.why
-	if both.why == "" {
-		both.why = other.why
-	}
-	return both
 }
 
 // demand is join without the places read, for what names them by the list that
 // they stand in.
 func demand(parts ...*basis) *basis {
-	all := nothing
-	for _, b := range parts {
-		if !b.known() || b.assumed&^all.assumed != 0 {
-			all = all.and(&basis{lacks: b.lacks, assumed: b.assumed, why: b.why, mem: b.mem})
+	all := join(parts...)
+	if !all.unknown && all.assumed == 0 {
+		return nothing
+	}
+	return &basis{kind: need, unknown: all.unknown, assumed: all.assumed, parts: []*basis{all}, mem: all.mem}
+}
+
+// inputs are the places read. The first is the one that findings about the value
+// stand at.
+func (b *basis) inputs() []*basis {
+	var s search
+	s.inputs(b)
+	return s.found
+}
+
+// lacks are the places that keep the value from being known; none when it is.
+func (b *basis) lacks() []*basis {
+	var s search
+	s.lacks(b)
+	return s.found
+}
+
+// why is why what is recorded at these places cannot be used, "" where nothing
+// is.
+func (b *basis) why() string {
+	if b.kind == refusal {
+		return b.words
+	}
+	for _, part := range b.parts {
+		if why := part.why(); why != "" {
+			return why
 		}
 	}
-	return all
+	return ""
+}
+
+// search collects places, each once, in the order of the parts.
+type search struct {
+	found   []*basis
+	visited []*basis
+}
+
+func (s *search) inputs(b *basis) {
+	switch b.kind {
+	case read:
+		s.add(b)
+	case several:
+		for _, part := range s.partsOf(b) {
+			s.inputs(part)
+		}
+	}
+}
+
+func (s *search) lacks(b *basis) {
+	switch {
+	case b.known():
+	case b.kind == lack:
+		s.add(b)
+	case b.kind == refusal:
+		wrong := (&basis{parts: b.parts}).inputs()
+		if len(wrong) == 0 {
+			wrong = []*basis{{kind: read}} // the record as a whole
+		}
+		for _, at := range wrong {
+			s.add(at)
+		}
+	default:
+		for _, part := range s.partsOf(b) {
+			s.lacks(part)
+		}
+	}
+}
+
+// partsOf is the parts of a basis when it is met for the first time.
+func (s *search) partsOf(b *basis) []*basis {
+	if slices.Contains(s.visited, b) {
+		return nil
+	}
+	s.visited = append(s.visited, b)
+	return b.parts
+}
+
+func (s *search) add(at *basis) {
+	for _, known := range s.found {
+		if known.words == at.words && known.above.is(at.above) {
+			return
+		}
+	}
+	s.found = append(s.found, at)
+}
+
+// pointers is places as a document has them.
+func pointers(places []*basis) []any {
+	list := make([]any, len(places))
+	for i, at := range places {
+		list[i] = string((&spot{at.above, at.words}).pointer())
+	}
+	return list
 }

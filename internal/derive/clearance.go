@@ -133,7 +133,7 @@ func legs(n node) *figure {
 	if f.known() {
 		sum, err := geometry.SumLegs(lengths)
 		if err != nil {
-			f.basis = refused(err.Error(), n.at())
+			f.basis = refused(err.Error(), n)
 		}
 		f.si = sum
 	}

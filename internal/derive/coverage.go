@@ -45,7 +45,7 @@ func (p *probe) slab(d *deriver) (geometry.Polygon, *basis) {
 	areas := d.house.get("foundations").items()
 	i := find(areas, id)
 	if i < 0 {
-		return geometry.Polygon{}, refused("no foundation area of the house has this id", ref.at())
+		return geometry.Polygon{}, refused("no foundation area of the house has this id", ref)
 	}
 	outline := areas[i].get("outline")
 	if !outline.exists() {
@@ -63,7 +63,7 @@ func (p *probe) slab(d *deriver) (geometry.Polygon, *basis) {
 	}
 	polygon, err := geometry.NewPolygon(corners)
 	if err != nil {
-		return polygon, refused(err.Error(), outline.at())
+		return polygon, refused(err.Error(), outline)
 	}
 	return polygon, join(outline.read(), b)
 }
@@ -85,7 +85,7 @@ func (p *probe) tested() ([]geometry.Hole, *basis) {
 	case len(p.holes) == 0:
 		b = p.get("holes").lack()
 	case len(list) == 0:
-		b = refused("the only hole is the one that suction is drawn from", p.get("holes").at())
+		b = refused("the only hole is the one that suction is drawn from", p.get("holes"))
 	}
 	return list, b
 }

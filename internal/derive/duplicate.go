@@ -18,7 +18,7 @@ func (d *deriver) partner(t *test) (*test, *basis) {
 		}
 	}
 	if id != "" {
-		b = refused("no other test has this id", ref.at())
+		b = refused("no other test has this id", ref)
 	}
 	return nil, b
 }
@@ -56,7 +56,7 @@ func (d *deriver) duplicates() []any {
 				var err error
 				if pair, err = radon.CheckDuplicates(radon.Result{Value: first.told.Value, BelowDetection: first.told.BelowDetection},
 					radon.Result{Value: t.told.Value, BelowDetection: t.told.BelowDetection}, action); err != nil {
-					b = refused(err.Error(), first.get("result").at(), t.get("result").at())
+					b = refused(err.Error(), first.get("result"), t.get("result"))
 				}
 			}
 		}
@@ -67,7 +67,7 @@ func (d *deriver) duplicates() []any {
 		e.set("relative_percent_difference", d.exact(quantity.Percent, figure{pair.RPD, "%", b}, "difference over mean: ANSI/AARST MS-QA 2019 Table 7.1"))
 		ratio := figure{pair.Ratio, "1", b}
 		if b.known() && pair.Ratio == 0 {
-			ratio.basis = refused("the smaller is zero", first.get("result").at(), t.get("result").at())
+			ratio.basis = refused("the smaller is zero", first.get("result"), t.get("result"))
 		}
 		e.set("ratio", d.exact(quantity.Number, ratio, "larger over smaller"))
 	}

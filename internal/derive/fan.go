@@ -38,10 +38,10 @@ func (s *system) readCurve(d *deriver) {
 	var wrong *airflow.CurvePointError
 	switch {
 	case errors.As(err, &wrong):
-		s.curveBasis = refused(err.Error(), list.items()[wrong.Index].at())
+		s.curveBasis = refused(err.Error(), list.items()[wrong.Index])
 		return
 	case err != nil:
-		s.curveBasis = refused(err.Error(), list.at())
+		s.curveBasis = refused(err.Error(), list)
 		return
 	}
 	s.curve, s.curveBasis = curve, join(b, d.gasBasis)
@@ -51,7 +51,7 @@ func (s *system) readCurve(d *deriver) {
 		first, measured := s.siteCurve.First()
 		s.shutOff.si = first.Pressure
 		if !measured {
-			s.shutOff.basis = refused("the curve does not start at no flow", list.items()[0].at())
+			s.shutOff.basis = refused("the curve does not start at no flow", list.items()[0])
 		}
 	}
 }
@@ -84,9 +84,9 @@ func (s *system) operate() {
 		if off.Side == airflow.BeyondFreeDelivery {
 			s.operatingState = "beyond-free-delivery"
 		}
-		s.operating.basis = refused(err.Error(), s.fan.get("curve").at())
+		s.operating.basis = refused(err.Error(), s.fan.get("curve"))
 	case err != nil:
-		s.operating.basis = refused(err.Error(), s.get("pipe").at())
+		s.operating.basis = refused(err.Error(), s.get("pipe"))
 	default:
 		s.operatingState = "crosses"
 		s.operating.si, s.operatingAt = at.Flow, at.Pressure

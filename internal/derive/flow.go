@@ -88,12 +88,12 @@ func (s *system) distribute(d *deriver) {
 // solve works the network out at the flow used.
 func (s *system) solve(network *airflow.Network) {
 	if network == nil {
-		s.stateBasis = refused("a leg without flow has no place among the others", s.get("suction_points").at())
+		s.stateBasis = refused("a leg without flow has no place among the others", s.get("suction_points"))
 		return
 	}
 	state, err := network.At(s.used.si)
 	if err != nil {
-		s.stateBasis = refused(err.Error(), s.get("pipe").at())
+		s.stateBasis = refused(err.Error(), s.get("pipe"))
 		return
 	}
 	s.state = state
@@ -219,7 +219,7 @@ func (s *system) flowThrough(i int, names []string, d *deriver) {
 		}
 	}
 	if err != nil {
-		seg.stated = refused(err.Error(), seg.at())
+		seg.stated = refused(err.Error(), seg.node)
 		seg.rubbed, seg.lost = seg.stated, seg.stated
 	}
 }

@@ -103,7 +103,7 @@ func (s *system) tapAt() (segment, point int, b *basis) {
 	case !s.flowing.known():
 		return -1, -1, s.flowing
 	case tap.text() == "discharge-side":
-		return -1, -1, refused("what a tap on the discharge side shows is not the fan's suction", tap.at())
+		return -1, -1, refused("what a tap on the discharge side shows is not the fan's suction", tap)
 	case tap.text() == "pit" && len(s.points) == 1:
 		return -1, 0, b
 	case after.exists():
@@ -116,7 +116,7 @@ func (s *system) tapAt() (segment, point int, b *basis) {
 				return i, -1, join(b, after.read())
 			}
 		}
-		return -1, -1, refused("no segment of this system has this id", after.at())
+		return -1, -1, refused("no segment of this system has this id", after)
 	case tap.text() == "fan-inlet" && s.afterFan >= 0:
 		return s.afterFan, -1, join(b, s.driven)
 	}
@@ -140,7 +140,7 @@ func (s *system) flowAtReading(d *deriver) {
 	}
 	if f.known() && seg >= 0 && s.carriesAll(seg) {
 		if network = s.tail(seg, d.gas); network == nil {
-			f.basis = refused("there is no pipe from the tap to the fan", s.gauge.get("after_segment").at())
+			f.basis = refused("there is no pipe from the tap to the fan", s.gauge.get("after_segment"))
 		}
 	}
 	s.fromGauge = f

@@ -43,16 +43,21 @@ func (n node) isList() bool {
 }
 
 // read is resting on this place.
-func (n node) read() *basis {
-	b := n.mem.basis()
-	b.inputs = append(n.mem.list(1), n.at())
-	return b
-}
+func (n node) read() *basis { return n.basis(read) }
 
 // lack is not known because this place holds nothing.
 func (n node) lack() *basis {
+	b := n.basis(lack)
+	b.unknown = true
+	return b
+}
+
+func (n node) basis(is kind) *basis {
 	b := n.mem.basis()
-	b.lacks = append(n.mem.list(1), n.at())
+	b.kind, b.above, b.words = is, n.above, n.key
+	if n.key == "" && n.above != nil {
+		b.above, b.words = n.above.above, n.above.key
+	}
 	return b
 }
 

@@ -5,7 +5,7 @@ package derive
 type memory struct {
 	spots   []spot
 	bases   []basis
-	places  []*spot
+	parts   []*basis
 	values  []value
 	members []member
 }
@@ -14,7 +14,7 @@ type memory struct {
 const (
 	spotPiece   = 256
 	basisPiece  = 128
-	placePiece  = 512
+	partPiece   = 512
 	valuePiece  = 64
 	memberPiece = 256
 )
@@ -61,29 +61,10 @@ func (m *memory) basis() *basis {
 	return b
 }
 
-// list is an empty list of places with room for n.
-func (m *memory) list(n int) []*spot {
+// list is an empty list of bases with room for n.
+func (m *memory) list(n int) []*basis {
 	if m == nil {
-		return make([]*spot, 0, n)
+		return make([]*basis, 0, n)
 	}
-	return room(&m.places, placePiece, n)
-}
-
-// union is a list with what another has besides. It is the first list itself
-// where there is nothing.
-func (m *memory) union(list, more []*spot) []*spot {
-	if len(list) == 0 {
-		return more
-	}
-	own := false
-	for i, s := range more {
-		if holds(list, s) {
-			continue
-		}
-		if !own {
-			list, own = append(m.list(len(list)+len(more)-i), list...), true
-		}
-		list = append(list, s)
-	}
-	return list
+	return room(&m.parts, partPiece, n)
 }

@@ -69,10 +69,10 @@ func (s *system) addGuard(end *segment) {
 		end.fittings = append(end.fittings, airflow.UsualMeshGuard)
 		end.fitBasis = join(end.fitBasis, b, assuming(meshGuard))
 	default:
-		end.fitBasis = join(end.fitBasis, refused("the loss of a guard of this kind is not known", s.discharge.get("guard").at()))
+		end.fitBasis = join(end.fitBasis, refused("the loss of a guard of this kind is not known", s.discharge.get("guard")))
 	}
 	if rain := s.discharge.get("rain_cap"); rain.isTrue() {
-		end.fitBasis = join(end.fitBasis, refused("the loss of a rain cap is not known", rain.at()))
+		end.fitBasis = join(end.fitBasis, refused("the loss of a rain cap is not known", rain))
 	}
 }
 
@@ -110,7 +110,7 @@ func (s *system) build(d *deriver) {
 	}
 	network, err := airflow.NewNetwork(whole, d.gas)
 	if err != nil {
-		s.pipe = refused(err.Error(), s.get("pipe").at())
+		s.pipe = refused(err.Error(), s.get("pipe"))
 		return
 	}
 	s.network = network

@@ -32,7 +32,7 @@ func (d *deriver) discharges() []any {
 				return told, "as recorded", apart(told, computed)
 			}
 			f := computed
-			if !f.known() && f.why == "" {
+			if !f.known() && f.why() == "" {
 				f.basis = recorded.lack()
 			}
 			return f, "from the position of the outlet", apart(recorded.quantity(), computed)
@@ -104,7 +104,7 @@ func opening(n node) (geometry.Rect, *basis) {
 	case "up":
 		v = geometry.Point{Y: height.si}
 	default:
-		return geometry.Rect{}, refused("no such way to face", n.get("facing").at())
+		return geometry.Rect{}, refused("no such way to face", n.get("facing"))
 	}
 	r, err := geometry.NewRect(corner, u, v)
 	if err != nil {

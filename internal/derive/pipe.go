@@ -47,7 +47,7 @@ func (seg *segment) readBore() {
 	}
 	bore, _, err := airflow.PipeBore(seg.nominal.si, wall)
 	if err != nil {
-		seg.boreBasis = refused(err.Error(), seg.get("inner_diameter").at())
+		seg.boreBasis = refused(err.Error(), seg.get("inner_diameter"))
 	}
 	seg.bore = bore
 }
@@ -62,7 +62,7 @@ func (seg *segment) readSides(shape *basis) {
 		seg.boreBasis = list.lack()
 		return
 	case len(sides) != 2:
-		seg.boreBasis = refused("a rectangle has two sides", list.at())
+		seg.boreBasis = refused("a rectangle has two sides", list)
 		return
 	}
 	a, b := sides[0].quantity(), sides[1].quantity()
@@ -88,7 +88,7 @@ func (seg *segment) wall() (airflow.Wall, *basis) {
 	material, b := seg.get("material").choice()
 	standard, standardBasis := seg.get("standard").choice()
 	schedule, scheduleBasis := seg.get("schedule").choice()
-	measure := seg.get("inner_diameter").at()
+	measure := seg.get("inner_diameter")
 	b = join(b, standardBasis)
 	switch {
 	case !b.known():
@@ -135,7 +135,7 @@ func (seg *segment) readRoughness() {
 		}
 		seg.roughness, seg.roughBasis = rough, join(b, assuming(sheetMetal))
 	default:
-		seg.roughBasis = refused("no roughness is known of pipe of this material", seg.get("material").at())
+		seg.roughBasis = refused("no roughness is known of pipe of this material", seg.get("material"))
 	}
 }
 
@@ -192,7 +192,7 @@ func (seg *segment) fitting(n node) (airflow.Fitting, *basis) {
 	}
 	f, _, err := airflow.NewFitting(airflow.FittingKind(kind), size, seg.bore)
 	if err != nil {
-		return f, refused(err.Error(), coefficient.at())
+		return f, refused(err.Error(), coefficient)
 	}
 	return f, b
 }

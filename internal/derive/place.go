@@ -29,27 +29,8 @@ func (s *spot) pointer() place.Pointer {
 }
 
 func (s *spot) append(b []byte) []byte {
-	if s == nil {
+	if s == nil || s.key == "" {
 		return b
 	}
 	return append(append(s.above.append(b), '/'), s.key...)
-}
-
-// pointers is spots as a document has them.
-func pointers(at []*spot) []any {
-	list := make([]any, len(at))
-	for i, s := range at {
-		list[i] = string(s.pointer())
-	}
-	return list
-}
-
-// holds reports whether a place is in a list.
-func holds(list []*spot, at *spot) bool {
-	for _, s := range list {
-		if s.is(at) {
-			return true
-		}
-	}
-	return false
 }

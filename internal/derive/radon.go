@@ -67,7 +67,7 @@ func (d *deriver) noTest(phase string) *basis {
 	if len(d.all) == 0 {
 		return list.lack()
 	}
-	return refused("no test of the phase "+phase+" is recorded", list.at())
+	return refused("no test of the phase "+phase+" is recorded", list)
 }
 
 // standsFor says whether a test is one of a phase, and what that rests on: a

@@ -62,7 +62,7 @@ const leastSlope = 1.0 / 96
 func (d *deriver) slopes(seg *segment, e *entry) {
 	run, b := seg.get("run").choice()
 	if run == "vertical" {
-		b = refused("an upright run drains by itself", seg.get("run").at())
+		b = refused("an upright run drains by itself", seg.get("run"))
 	}
 	rise, slope := seg.rise, seg.get("slope").quantity()
 	unit := seg.length.unit
@@ -115,7 +115,7 @@ func (s *system) traps() []figure {
 		if b.known() {
 			var err error
 			if low, err = geometry.LowPoints(shape); err != nil {
-				b = refused(err.Error(), s.get("pipe").at())
+				b = refused(err.Error(), s.get("pipe"))
 			}
 		}
 		if !b.known() {

@@ -43,7 +43,7 @@ func (d *deriver) sizes(s *system, e *entry) {
 		all.basis = s.get("pipe").lack()
 	}
 	if s.flowing.known() && math.IsInf(main.si, 1) && main.known() {
-		main.basis = refused("the legs meet at the open end only", s.get("pipe").at())
+		main.basis = refused("the legs meet at the open end only", s.get("pipe"))
 	}
 	e.set("largest_manifold_bore", d.exact(quantity.Length, s.largestManifold(), "largest trade size of the segments that carry the air of several suction points"))
 	e.set("smallest_bore", d.exact(quantity.Length, all, "smallest trade size"))
@@ -65,7 +65,7 @@ func (s *system) largestManifold() figure {
 		largest.basis = join(largest.basis, seg.nominal.basis)
 	}
 	if s.flowing.known() && !shared {
-		largest.basis = refused("no segment carries the air of several suction points", s.get("suction_points").at())
+		largest.basis = refused("no segment carries the air of several suction points", s.get("suction_points"))
 	}
 	return largest
 }
@@ -90,7 +90,7 @@ func (d *deriver) areaTreated(s *system) figure {
 		}
 		seen[i] = i >= 0
 		if i < 0 {
-			sum.basis = join(sum.basis, refused("no foundation area of the house has this id", ref.at()))
+			sum.basis = join(sum.basis, refused("no foundation area of the house has this id", ref))
 			continue
 		}
 		area := areas[i].get("footprint").quantity().notBelow("an area")
@@ -195,7 +195,7 @@ func (d *deriver) power(s *system, e *entry) {
 	running, b := always.said()
 	energy := figure{airflow.YearlyEnergy(watts.si), "kWh", join(watts.basis, b)}
 	if b.known() && !running {
-		energy.basis = refused("how long a year the fan runs is not recorded", always.at())
+		energy.basis = refused("how long a year the fan runs is not recorded", always)
 	}
 	e.set("yearly_energy", d.exact(quantity.Energy, energy, "power over 365 days"))
 	volts, amps := wired.get("circuit_voltage").quantity(), wired.get("circuit_rating").quantity()

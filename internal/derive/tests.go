@@ -63,7 +63,7 @@ func (t *test) tell() {
 		t.told.U = share.si * t.result.si
 		t.toldBasis = join(t.result.basis, share.basis)
 		if share.known() && share.si < 0 {
-			t.toldBasis = refused("an uncertainty cannot be below zero", u.at())
+			t.toldBasis = refused("an uncertainty cannot be below zero", u)
 		}
 		return
 	}
@@ -75,7 +75,7 @@ func (t *test) tell() {
 	if t.toldBasis.known() {
 		u, err := radon.AssumedU(radon.Device(device), t.result.si)
 		if err != nil {
-			t.toldBasis = refused(err.Error(), t.get("uncertainty").at())
+			t.toldBasis = refused(err.Error(), t.get("uncertainty"))
 		}
 		t.told.U = u
 	}
@@ -168,7 +168,7 @@ func (d *deriver) fanStart() figure {
 	case len(d.systems) == 0:
 		last.basis = list.lack()
 	case last.known() && math.IsInf(last.si, -1):
-		last.basis = refused("no system of the record has a fan", list.at())
+		last.basis = refused("no system of the record has a fan", list)
 	}
 	return last
 }
@@ -180,7 +180,7 @@ func (t *test) validHours(fan figure) figure {
 		return figure{basis: b}
 	case string(radon.ContinuousMonitor):
 	default:
-		return figure{basis: refused("only a monitor tells one hour from another", t.get("device").at())}
+		return figure{basis: refused("only a monitor tells one hour from another", t.get("device"))}
 	}
 	from, to := t.get("reported_from").quantity(), t.get("reported_to").quantity()
 	closed, left := t.get("closed_from").quantity(), t.get("hours_left_out").quantity()
@@ -200,7 +200,7 @@ func (t *test) validHours(fan figure) figure {
 		return f
 	}
 	if left.si != 0 {
-		f.basis = refused("hours were left out, and the record does not say which", t.get("hours_left_out").at())
+		f.basis = refused("hours were left out, and the record does not say which", t.get("hours_left_out"))
 		return f
 	}
 	ready, err := radon.ReadyAt(conditions...)
@@ -210,7 +210,7 @@ func (t *test) validHours(fan figure) figure {
 		f.si = span.Length()
 	}
 	if err != nil {
-		f.basis = refused(err.Error(), t.get("reported_from").at(), t.get("reported_to").at())
+		f.basis = refused(err.Error(), t.get("reported_from"), t.get("reported_to"))
 	}
 	return f
 }

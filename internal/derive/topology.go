@@ -10,7 +10,7 @@ func (s *system) connect() {
 	lacks := kindBasis
 	switch {
 	case kind != "" && !slices.Contains(drawsSoilGas, kind):
-		lacks = refused("a system of this kind draws no soil gas through pipe", s.get("kind").at())
+		lacks = refused("a system of this kind draws no soil gas through pipe", s.get("kind"))
 	case len(s.segments) == 0:
 		lacks = join(lacks, list.lack())
 	case len(s.points) == 0:
@@ -30,7 +30,7 @@ func (s *system) connect() {
 	}
 	s.flowing = lacks
 	if lacks.known() {
-		s.flowing = reading(list.at(), points.at(), s.get("kind").at())
+		s.flowing = join(list.read(), points.read(), s.get("kind").read())
 	}
 }
 
@@ -47,13 +47,13 @@ func (s *system) follow(i int) *basis {
 			switch {
 			case other.id() != into.text() || into.text() == "":
 			case j == i:
-				return refused("a segment does not flow into itself", into.at())
+				return refused("a segment does not flow into itself", into)
 			default:
 				seg.next = j
 				return nothing
 			}
 		}
-		return refused("no segment of this system has this id", into.at())
+		return refused("no segment of this system has this id", into)
 	case i+1 == len(s.segments):
 	case s.segments[i+1].get("starts_at").exists(), s.isJoined(i + 1):
 		return into.lack()
@@ -81,13 +81,13 @@ func (s *system) begin(i int) *basis {
 		switch {
 		case starts.text() == "" || p.id() != starts.text():
 		case p.first >= 0:
-			return refused("two segments begin at one suction point", starts.at())
+			return refused("two segments begin at one suction point", starts)
 		default:
 			p.first, seg.startsAt = i, j
 			return nothing
 		}
 	}
-	return refused("no suction point of this system has this id", starts.at())
+	return refused("no suction point of this system has this id", starts)
 }
 
 // checkStarts makes sure that air comes in at the suction points and nowhere
@@ -98,7 +98,7 @@ func (s *system) checkStarts() *basis {
 	for i, seg := range s.segments {
 		switch starts := seg.get("starts_at"); {
 		case len(seg.from) > 0 && seg.startsAt >= 0:
-			lacks = join(lacks, refused("a segment that another flows into does not begin at a suction point", starts.at()))
+			lacks = join(lacks, refused("a segment that another flows into does not begin at a suction point", starts))
 		case len(seg.from) == 0 && seg.startsAt < 0:
 			if len(s.points) == 1 && s.points[0].first < 0 {
 				seg.startsAt, s.points[0].first = 0, i
@@ -109,7 +109,7 @@ func (s *system) checkStarts() *basis {
 	}
 	for _, p := range s.points {
 		if p.first < 0 {
-			lacks = join(lacks, refused("no pipe begins at this suction point", p.at()))
+			lacks = join(lacks, refused("no pipe begins at this suction point", p.node))
 		}
 	}
 	return lacks
@@ -124,16 +124,16 @@ func (s *system) countFeeds() *basis {
 			s.segments[i].feeds++
 			s.last = i
 			if steps++; steps > len(s.segments) {
-				return refused("the pipe runs in a circle", s.segments[i].get("flows_into").at())
+				return refused("the pipe runs in a circle", s.segments[i].get("flows_into"))
 			}
 		}
 	}
 	for i, seg := range s.segments {
 		if seg.feeds == 0 {
-			return refused("no air comes to this segment", seg.at())
+			return refused("no air comes to this segment", seg.node)
 		}
 		if seg.next < 0 && i != s.last {
-			return refused("the pipe has two open ends", seg.at())
+			return refused("the pipe has two open ends", seg.node)
 		}
 	}
 	return nothing
@@ -147,13 +147,13 @@ func (s *system) placeFan() {
 	case by == "":
 		s.driven = b
 	case by != "fan":
-		s.driven = refused("the system has no fan", s.get("powered_by").at())
+		s.driven = refused("the system has no fan", s.get("powered_by"))
 	case !s.flowing.known():
 		s.driven = s.flowing
 	case !after.exists():
 		s.driven = after.lack()
 	default:
-		s.driven = refused("no segment that carries all the air has this id", after.at())
+		s.driven = refused("no segment that carries all the air has this id", after)
 		for i, seg := range s.segments {
 			if seg.id() == after.text() && s.carriesAll(i) {
 				s.afterFan, s.driven = i, join(b, after.read())

@@ -43,7 +43,7 @@ var (
 // Len is the number of members.
 func (v *value) Len() int {
 	switch {
-	case !v.known() && v.why == "":
+	case !v.known() && v.why() == "":
 		return len(unknownNames) - 1
 	case !v.known():
 		return len(unknownNames)
@@ -67,11 +67,11 @@ func (v *value) Member(i int) any { return v.Get(v.Name(i)) }
 // Get is a member by its name.
 func (v *value) Get(name string) any {
 	if !v.known() {
-		switch {
-		case name == "undetermined":
-			return pointers(v.lacks)
-		case name == "method" && v.why != "":
-			return v.why
+		if name == "undetermined" {
+			return pointers(v.lacks())
+		}
+		if why := v.why(); name == "method" && why != "" {
+			return why
 		}
 		return nil
 	}
@@ -90,7 +90,7 @@ func (v *value) Get(name string) any {
 	case "method":
 		return v.method
 	case "inputs":
-		return pointers(v.inputs)
+		return pointers(v.inputs())
 	case "assumed":
 		if v.assumed != 0 {
 			return v.assumed.names()
