@@ -116,6 +116,17 @@ func TestSameRecordSameBytes(t *testing.T) {
 	}
 }
 
+// A record that was read from its JSON form gives the same document.
+func TestPlainRecordsGiveTheSame(t *testing.T) {
+	for _, name := range records {
+		input := load(t, name)
+		want, got := document(input, nil), document(record.Plain(input).(map[string]any), nil)
+		if diff := cmp.Diff(want, got); diff != "" {
+			t.Errorf("%s (-typed +plain):\n%s", name, diff)
+		}
+	}
+}
+
 // A value is known or not, never both, and says why in the terms of the schema.
 func TestValuesSayWhatTheyAre(t *testing.T) {
 	for _, name := range records {

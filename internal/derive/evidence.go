@@ -131,7 +131,7 @@ func moment(n node, shot *captured) (taken, day figure, method string) {
 
 // zoneOf is the offset from UTC in which a time was written.
 func zoneOf(n node) *time.Duration {
-	text := n.get("text").text()
+	text := n.words()
 	if len(text) < len("-05:00") {
 		return nil
 	}

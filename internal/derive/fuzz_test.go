@@ -4,6 +4,8 @@ import (
 	"encoding/json"
 	"reflect"
 	"testing"
+
+	"github.com/slablint/slablint/internal/record"
 )
 
 // odd are values that no careful person writes down, in the forms that a
@@ -53,28 +55,10 @@ func sortedKeys(m map[string]any) []string {
 	return keys
 }
 
-func clone(value any) any {
-	switch v := value.(type) {
-	case map[string]any:
-		out := make(map[string]any, len(v))
-		for key, inner := range v {
-			out[key] = clone(inner)
-		}
-		return out
-	case []any:
-		out := make([]any, len(v))
-		for i, inner := range v {
-			out[i] = clone(inner)
-		}
-		return out
-	}
-	return value
-}
-
 // mutate changes a record in places that the bytes choose: to an odd value, to
 // the value of another place, or to a list twice as long.
 func mutate(input map[string]any, recipe []byte) map[string]any {
-	input = clone(input).(map[string]any)
+	input = record.Plain(input).(map[string]any)
 	for len(recipe) >= 4 {
 		all := spots(input, nil)
 		if len(all) == 0 {
@@ -83,12 +67,12 @@ func mutate(input map[string]any, recipe []byte) map[string]any {
 		s := all[(int(recipe[0])<<8|int(recipe[1]))%len(all)]
 		switch what := int(recipe[2]); {
 		case what < 128:
-			s.set(clone(odd[what%len(odd)]))
+			s.set(record.Plain(odd[what%len(odd)]))
 		case what < 224:
-			s.set(clone(all[(int(recipe[3])*251+what)%len(all)].get()))
+			s.set(record.Plain(all[(int(recipe[3])*251+what)%len(all)].get()))
 		default:
 			if list, ok := s.get().([]any); ok && len(list) < 64 {
-				s.set(append(clone(list).([]any), clone(list).([]any)...))
+				s.set(append(record.Plain(list).([]any), record.Plain(list).([]any)...))
 			}
 		}
 		recipe = recipe[4:]
@@ -124,11 +108,11 @@ func FuzzDerive(f *testing.F) {
 // Every place of a full record with some of the odd values, in turn.
 func TestOneOddValueAnywhere(t *testing.T) {
 	const turns = 16
-	input := load(t, "testdata/one.yaml")
+	input := record.Plain(load(t, "testdata/one.yaml")).(map[string]any)
 	for i, s := range spots(input, nil) {
 		kept := s.get()
 		for k := i % turns; k < len(odd); k += turns {
-			s.set(clone(odd[k]))
+			s.set(record.Plain(odd[k]))
 			derived := document(input, nil)
 			if i%3 == 0 { // the check takes longer than what is checked
 				keepsSchema(t, derived)

@@ -5,6 +5,8 @@ import (
 	"math"
 	"strconv"
 	"time"
+
+	"github.com/slablint/slablint/internal/record"
 )
 
 // A node is one place of the canonical record and what stands there: nil when
@@ -109,13 +111,21 @@ func (n node) choice() (word string, b *basis) {
 
 // quantity is a recorded quantity in SI.
 func (n node) quantity() figure {
-	object, _ := n.value.(map[string]any)
-	si, ok := float(object["si"])
+	if q, ok := n.value.(*record.Quantity); ok {
+		return figure{q.Float(), q.Unit(), n.read()}
+	}
+	si, ok := float(record.Get(n.value, "si"))
 	if !ok {
 		return figure{basis: n.lack()}
 	}
-	unit, _ := object["unit"].(string)
+	unit, _ := record.Get(n.value, "unit").(string)
 	return figure{si, unit, n.read()}
+}
+
+// words is a recorded quantity as it was typed, "" when there is none.
+func (n node) words() string {
+	text, _ := record.Get(n.value, "text").(string)
+	return text
 }
 
 // number is a recorded number without a unit.
@@ -132,12 +142,11 @@ func (n node) number() figure {
 // a test started in the evening has not waited a day longer because it was
 // already the next day in Greenwich.
 func (n node) day() figure {
-	object, _ := n.value.(map[string]any)
 	f := n.quantity()
 	if !f.known() {
 		return f
 	}
-	if text, _ := object["text"].(string); len(text) >= len(time.DateOnly) {
+	if text := n.words(); len(text) >= len(time.DateOnly) {
 		if t, err := time.Parse(time.DateOnly, text[:len(time.DateOnly)]); err == nil {
 			f.si = float64(t.Unix())
 			return f

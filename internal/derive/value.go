@@ -40,6 +40,14 @@ var (
 	unknownNames = [...]string{"undetermined", "method"}
 )
 
+// Decimal is the number in SI, "" when it is not known.
+func (v *value) Decimal() string {
+	if !v.known() {
+		return ""
+	}
+	return v.SI()
+}
+
 // Len is the number of members.
 func (v *value) Len() int {
 	switch {
@@ -115,8 +123,7 @@ func (d *deriver) exact(dim quantity.Dimension, f figure, method string) *value 
 // of who wrote it.
 func (d *deriver) recorded(dim quantity.Dimension, f figure, at node, method string) *value {
 	v := d.exact(dim, f, method)
-	object, _ := at.value.(map[string]any)
-	v.text, _ = object["text"].(string)
+	v.text = at.words()
 	return v
 }
 

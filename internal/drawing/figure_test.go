@@ -155,10 +155,9 @@ func checkNumbers(t *testing.T, about string, f Figure) {
 // recorded turns canonical quantities back into what was typed.
 func recorded(value any) any {
 	switch v := value.(type) {
+	case record.Measure:
+		return v.Get("text")
 	case map[string]any:
-		if text, ok := v["text"].(string); ok && v["si"] != nil {
-			return text
-		}
 		out := map[string]any{}
 		for name, item := range v {
 			out[name] = recorded(item)

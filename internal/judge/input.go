@@ -30,6 +30,8 @@ func (e encoder) append(out []byte, value any) ([]byte, error) {
 		return e.appendArray(append(out, '['), v)
 	case map[string]any:
 		return e.appendObject(append(out, '{'), v)
+	case record.Measure:
+		return e.appendMeasure(append(out, '{'), v)
 	case record.Members:
 		return e.appendMembers(append(out, '{'), v)
 	}
@@ -64,6 +66,18 @@ func (e encoder) appendObject(out []byte, object map[string]any) (_ []byte, err 
 		if out, err = e.append(out, member); err != nil {
 			return out, err
 		}
+	}
+	return append(out, '}'), nil
+}
+
+// appendMeasure writes the number of a quantity, of which rules read nothing
+// else unless everything is kept.
+func (e encoder) appendMeasure(out []byte, m record.Measure) ([]byte, error) {
+	if e.mentioned == nil {
+		return e.appendMembers(out, m)
+	}
+	if si := m.Decimal(); si != "" {
+		out = append(append(out, `"si":`...), si...)
 	}
 	return append(out, '}'), nil
 }

@@ -1,7 +1,6 @@
 package record
 
 import (
-	"encoding/json"
 	"strings"
 
 	"github.com/slablint/slablint/internal/place"
@@ -10,9 +9,8 @@ import (
 
 // Canonical is the record in the form that rules read: the types of
 // encoding/json, with the same pointers as the written record, in which each
-// quantity is an object of "si" (json.Number, SI unit of its dimension),
-// "value" (json.Number), "unit" and "text" (as typed). Members that are null
-// are left out: an empty field was not recorded.
+// quantity is a Quantity. Members that are null are left out: an empty field was
+// not recorded.
 //
 // The document must have passed validation. Quantities that cannot be read
 // come back as errors, in the order written; nothing is guessed.
@@ -66,17 +64,7 @@ func (c *canonicaliser) quantity(n *Node, dim quantity.Dimension) any {
 		c.errors = append(c.errors, &Error{Spot: n.Spot(c.file), Message: err.Error()})
 		return nil
 	}
-	return canonicalQuantity(q)
-}
-
-// canonicalQuantity is the canonical form of one quantity.
-func canonicalQuantity(q quantity.Quantity) map[string]any {
-	return map[string]any{
-		"si":    json.Number(q.SI()),
-		"value": json.Number(q.Value()),
-		"unit":  q.Unit(),
-		"text":  q.Text(),
-	}
+	return newQuantity(q)
 }
 
 // At follows a pointer through a canonical value; ok is false when it leads nowhere.

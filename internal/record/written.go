@@ -12,6 +12,8 @@ import (
 // exactly that value.
 func Written(value any, shape *Shape) any {
 	switch v := value.(type) {
+	case Measure:
+		return writtenQuantity(v, shape.Dimension())
 	case map[string]any:
 		if dim := shape.Dimension(); dim != "" {
 			return writtenQuantity(v, dim)
@@ -31,11 +33,11 @@ func Written(value any, shape *Shape) any {
 	return value
 }
 
-func writtenQuantity(q map[string]any, dim quantity.Dimension) string {
-	if text, ok := q["text"].(string); ok {
+func writtenQuantity(q any, dim quantity.Dimension) string {
+	if text, ok := Get(q, "text").(string); ok {
 		return text
 	}
-	si, ok := q["si"].(json.Number)
+	si, ok := Get(q, "si").(json.Number)
 	if !ok {
 		return "undetermined"
 	}

@@ -56,6 +56,7 @@ func TestConventionsStopWhatCompiles(t *testing.T) {
 		"can never be \"x\"":   head + `met contains s.id if { some s in input.systems; s.fan.place in {"attic", "x"} }`,
 		"leads nowhere":        head + `subjects contains [s.id, ["systems", i, "fan", "plaice"]] if some i, s in input.systems`,
 		"variable key":         head + `met contains k if { some k; input.job[k] == "x" }`,
+		"more than the number": head + `met contains s.id if { some s in input.systems; s.commissioning.measured_flow.text == "80 cfm" }`,
 		"inside a function":    head + "f(x) if x.place == \"attic\"\n\nmet contains s.id if { some s in input.systems; f(s.fan) }",
 		"every hides":          head + `met contains 1 if { every s in input.systems { s.fan.plaice == "x" } }`,
 		"leads nowhere in the": head + `n := count([1 | some s in input.systems; x := ["systems", 0, "fanns"]; x[0] == s.id])`,
@@ -262,9 +263,15 @@ func (c *convention) reference(t *ast.Term, ref ast.Ref, known scope, function b
 		if node == nil {
 			return
 		}
-		if _, literal := part.Value.(ast.String); !literal && len(node.Properties) > 0 {
+		field, literal := part.Value.(ast.String)
+		if !literal && len(node.Properties) > 0 {
 			c.say(t.Location, "%s has a variable key into an object of the record: name the field", ref)
 			return
+		}
+		if strings.HasSuffix(node.Ref, "/quantity") || strings.HasSuffix(node.Ref, "/value") {
+			if literal && field != "si" {
+				c.say(t.Location, "%s reads more than the number of a quantity: the fast evaluator is given si alone", ref)
+			}
 		}
 		node = c.step(node, part)
 	}
