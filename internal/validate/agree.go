@@ -11,7 +11,7 @@ import (
 // rule could judge it, and it would be better judged with half of it left out.
 // Measures that differ are no such mistake; rules compare them.
 func contradictions(doc *record.Document) []mistake {
-	out := checkOpenings(doc)
+	out := append(checkOpenings(doc), checkBurning(doc)...)
 	systems := doc.Root.Get("systems")
 	for i := range systems.Len() {
 		r := newRun(doc, systems.Item(i), place.Root.Append("systems", i, "pipe"))
@@ -68,4 +68,36 @@ func checkOpenings(doc *record.Document) []mistake {
 		}
 	}
 	return out
+}
+
+// checkBurning holds backdraft tests against a house in which nothing burns. One
+// that names its appliance is told already: no list has the id.
+func checkBurning(doc *record.Document) []mistake {
+	appliances := doc.Root.Get("house").Get("combustion")
+	if !isRecorded(appliances) || appliances.Len() > 0 {
+		return nil
+	}
+	var out []mistake
+	tests := doc.Root.Get("diagnostics").Get("backdraft_tests")
+	for i := range tests.Len() {
+		at := place.Root.Append("diagnostics", "backdraft_tests", i)
+		if field := firstSaid(tests.Item(i)); field != nil {
+			out = append(out, mistake{field.Spot(doc.Name), at.Append(field.Key()), "contradicts", func() string {
+				return fmt.Sprintf("%s: found a test of an appliance, but %s says that there is none (line %d); correct the one that is wrong",
+					where(doc, at), where(doc, "/house/combustion"), appliances.Spot(doc.Name).Line)
+			}})
+		}
+	}
+	return out
+}
+
+// firstSaid is the first field that is recorded of an entry besides its id; a form
+// that nobody filled in has none.
+func firstSaid(entry *record.Node) *record.Node {
+	for i := range entry.Len() {
+		if field := entry.Item(i); field.Key() != "id" && isRecorded(field) {
+			return field
+		}
+	}
+	return nil
 }

@@ -91,3 +91,37 @@ systems:
 		}
 	}
 }
+
+// Where nothing burns there is no flue to test. A form that nobody filled in says
+// nothing, and neither does a list that was left out.
+func TestTestOfAnApplianceThatIsNotThere(t *testing.T) {
+	v := newForTest(t)
+	const text = `record: 1
+job: {id: J-1, stage: planned, profiles: [us-epa-1994]}
+house:
+  storeys: 1
+  HOUSE
+diagnostics:
+  backdraft_tests: [{id: form}, {id: bd, TEST}]
+`
+	const heater = "combustion: [{id: heater, kind: water-heater}]"
+	for _, c := range []struct {
+		house, test string
+		want        []string
+	}{
+		{heater, "appliance: heater, passed: true", nil},
+		{heater, "passed: true", nil},
+		{"year_built: 1978", "passed: true", nil},
+		{"combustion:", "passed: true", nil},
+		{"combustion: []", "appliance: ~, passed: ~", nil},
+		{"combustion: []", "appliance: heater, passed: true", []string{
+			`7:53: diagnostics/backdraft_tests/bd/appliance: found "heater", but house/combustion says that there is none (line 5); correct the one that is wrong`}},
+		{"combustion: []", "appliance: ~, draft: -3 Pa, passed: true", []string{
+			`7:63: diagnostics/backdraft_tests/bd: found a test of an appliance, but house/combustion says that there is none (line 5); correct the one that is wrong`}},
+	} {
+		doc := readYAML(t, strings.NewReplacer("HOUSE", c.house, "TEST", c.test).Replace(text))
+		if diff := cmp.Diff(c.want, lines(v, doc)); diff != "" {
+			t.Errorf("%s and %s: (-want +got)\n%s", c.house, c.test, diff)
+		}
+	}
+}

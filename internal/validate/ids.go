@@ -160,6 +160,10 @@ func (x *index) dangling(id string, e *entry, target place.Pointer) string {
 	list := "the record"
 	if target != anyID {
 		list = where(x.doc, target)
+		if n := x.doc.Root.At(target); isRecorded(n) && n.Len() == 0 {
+			return fmt.Sprintf("found %s, but %s says that there is none (line %d); correct the one that is wrong",
+				quote(id), list, n.Spot(x.doc.Name).Line)
+		}
 	}
 	var known []string
 	for _, other := range x.ids {
