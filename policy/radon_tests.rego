@@ -5,6 +5,7 @@
 #   a test whose phase is not said is neither judged nor put aside.
 package policy.radon_tests
 
+import data.policy.systems
 import rego.v2
 
 # The id of all tests together.
@@ -70,7 +71,7 @@ long_term contains [t.id, "the requirement is for short-term tests"] if {
 
 unfanned contains [t.id, "no fan drives a system of this job"] if {
 	some t in input.measurements.tests
-	no_fan
+	systems.no_fan
 }
 
 # Tests that prove the system, or might.
@@ -85,30 +86,14 @@ none_after if {
 	count(open) == 0
 }
 
-no_fan if {
-	is_array(input.systems)
-	count(input.systems) == count({s.id |
-		some s in input.systems
-		s.powered_by in {"passive", "rough-in"}
+# True when the house is being built and no test is older than the work.
+new_and_untested if {
+	input.house.new_construction == true
+	is_array(input.measurements.tests)
+	count(input.measurements.tests) == count({t.id |
+		some t in input.measurements.tests
+		t.phase in {"after", "later"}
 	})
-}
-
-fan_drives if {
-	some s in input.systems
-	s.powered_by == "fan"
-}
-
-only_roughed_in if {
-	count(input.systems) > 0
-	count(input.systems) == count({s.id |
-		some s in input.systems
-		s.powered_by == "rough-in"
-	})
-}
-
-built if {
-	some s in input.systems
-	s.powered_by in {"fan", "passive"}
 }
 
 # What is not said that decides whether a test proves the system.
@@ -135,13 +120,6 @@ unsaid_kind contains [t.id, ["measurements", "tests", i, "kind"]] if {
 	t.id in open
 	not is_string(t.kind)
 }
-
-unsaid_power contains ["systems", i, "powered_by"] if {
-	some i, s in input.systems
-	not is_string(s.powered_by)
-}
-
-unsaid_power contains ["systems"] if not is_array(input.systems)
 
 # Tests before the work that do not say whether the result is an upper bound:
 # less than that may have gone away.

@@ -62,30 +62,23 @@ test_one_that_might_is_enough if not radon_tests.none_after with input as job("r
 
 test_no_list if not radon_tests.none_after with input as {}
 
-powered(kinds) := {"systems": [{"id": "s", "powered_by": kind} | some kind in kinds], "measurements": {"tests": [{"id": "t"}]}}
-
-test_no_fan if {
-	radon_tests.no_fan with input as powered(["passive"])
-	got := radon_tests.unfanned with input as powered(["rough-in"])
+test_unfanned if {
+	got := radon_tests.unfanned with input as {"systems": [{"id": "s", "powered_by": "rough-in"}], "measurements": {"tests": [{"id": "t"}]}}
 	{id | some [id, _] in got} == {"t"}
 }
 
-test_a_fan if {
-	radon_tests.fan_drives with input as powered(["fan"])
-	not radon_tests.no_fan with input as powered(["fan"])
+new_house(list) := {"house": {"new_construction": true}, "measurements": {"tests": list}}
+
+test_new_and_untested if {
+	radon_tests.new_and_untested with input as new_house([])
+	radon_tests.new_and_untested with input as new_house([tests[1]])
 }
 
-test_an_unknown_drive_is_no_absence_of_a_fan if not radon_tests.no_fan with input as {"systems": [{"id": "s"}]}
-
-test_only_roughed_in if {
-	radon_tests.only_roughed_in with input as powered(["rough-in"])
-	not radon_tests.only_roughed_in with input as powered([])
-	not radon_tests.only_roughed_in with input as {"systems": [{"id": "s"}]}
-}
-
-test_built if {
-	radon_tests.built with input as powered(["passive"])
-	not radon_tests.built with input as powered(["rough-in"])
+test_new_but_tested if {
+	not radon_tests.new_and_untested with input as new_house(tests)
+	not radon_tests.new_and_untested with input as new_house([tests[5]])
+	not radon_tests.new_and_untested with input as {"house": {"new_construction": true}}
+	not radon_tests.new_and_untested with input as {"measurements": {"tests": []}}
 }
 
 test_unsaid if {
@@ -100,12 +93,6 @@ test_unsaid if {
 test_unsaid_kind if {
 	got := radon_tests.unsaid_kind with input as job("radon", tests)
 	{id | some [id, _] in got} == {"vague", "empty"}
-}
-
-test_unsaid_power if {
-	radon_tests.unsaid_power == {["systems"]} with input as {}
-	got := radon_tests.unsaid_power with input as {"systems": [{"id": "s"}]}
-	got == {["systems", 0, "powered_by"]}
 }
 
 test_unsaid_of_all if {

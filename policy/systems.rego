@@ -49,3 +49,39 @@ unsaid contains [s.id, ["systems", i, "powered_by"]] if {
 	some i, s in input.systems
 	not is_string(s.powered_by)
 }
+
+# Of a job as a whole: whether any of its systems has a fan, of whatever kind, and
+# whether there is more than pipe that waits for one.
+no_fan if {
+	is_array(input.systems)
+	count(input.systems) == count({s.id |
+		some s in input.systems
+		s.powered_by in {"passive", "rough-in"}
+	})
+}
+
+fan_drives if {
+	some s in input.systems
+	s.powered_by == "fan"
+}
+
+only_roughed_in if {
+	count(input.systems) > 0
+	count(input.systems) == count({s.id |
+		some s in input.systems
+		s.powered_by == "rough-in"
+	})
+}
+
+built if {
+	some s in input.systems
+	s.powered_by in {"fan", "passive"}
+}
+
+# What the record leaves out of all this.
+unsaid_power contains ["systems", i, "powered_by"] if {
+	some i, s in input.systems
+	not is_string(s.powered_by)
+}
+
+unsaid_power contains ["systems"] if not is_array(input.systems)

@@ -39,3 +39,31 @@ test_one_with_fan if not systems.none_with_fan with input as job
 test_one_unknown if not systems.none_with_fan with input as {"systems": [{"id": "blank"}]}
 
 test_systems_not_recorded if not systems.none_with_fan with input as {}
+
+powered(kinds) := {"systems": [{"id": kind, "powered_by": kind} | some kind in kinds]}
+
+test_no_fan if systems.no_fan with input as powered(["passive", "rough-in"])
+
+test_a_fan if {
+	systems.fan_drives with input as powered(["fan"])
+	not systems.no_fan with input as powered(["fan"])
+}
+
+test_an_unknown_drive_is_no_absence_of_a_fan if not systems.no_fan with input as {"systems": [{"id": "s"}]}
+
+test_only_roughed_in if {
+	systems.only_roughed_in with input as powered(["rough-in"])
+	not systems.only_roughed_in with input as powered([])
+	not systems.only_roughed_in with input as {"systems": [{"id": "s"}]}
+}
+
+test_built if {
+	systems.built with input as powered(["passive"])
+	not systems.built with input as powered(["rough-in"])
+}
+
+test_unsaid_power if {
+	systems.unsaid_power == {["systems"]} with input as {}
+	got := systems.unsaid_power with input as {"systems": [{"id": "s"}]}
+	got == {["systems", 0, "powered_by"]}
+}

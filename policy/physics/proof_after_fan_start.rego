@@ -11,6 +11,7 @@
 package policy.physics.proof_after_fan_start
 
 import data.policy.radon_tests
+import data.policy.systems
 import rego.v2
 
 limits := data.profile.physics.proof_after_fan_start
@@ -29,7 +30,7 @@ exempt contains outcome if some outcome in radon_tests.unfanned
 judged contains t.id if {
 	some t in input.measurements.tests
 	t.phase == "after"
-	radon_tests.fan_drives
+	systems.fan_drives
 }
 
 met contains d.id if {
@@ -57,5 +58,5 @@ missing contains [t.id, ["measurements", "tests", i, "phase"]] if {
 
 missing contains [t.id, path] if {
 	some t in input.measurements.tests
-	some path in radon_tests.unsaid_power
+	some path in systems.unsaid_power
 }

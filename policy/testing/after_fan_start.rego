@@ -12,6 +12,7 @@
 package policy.testing.after_fan_start
 
 import data.policy.radon_tests
+import data.policy.systems
 import rego.v2
 
 limits := data.profile.testing.after_fan_start
@@ -29,7 +30,7 @@ exempt contains [t.id, "a monitor of this kind is judged by the hours that count
 }
 
 judged contains t.id if {
-	radon_tests.fan_drives
+	systems.fan_drives
 	some t in input.measurements.tests
 	t.id in radon_tests.after
 	is_string(t.device)
@@ -52,8 +53,8 @@ missing contains gap if some gap in radon_tests.unsaid
 
 missing contains [t.id, path] if {
 	some t in input.measurements.tests
-	not radon_tests.fan_drives
-	some path in radon_tests.unsaid_power
+	not systems.fan_drives
+	some path in systems.unsaid_power
 }
 
 missing contains [t.id, ["measurements", "tests", i, "device"]] if {

@@ -11,6 +11,7 @@
 package policy.testing.hours_in_one_piece
 
 import data.policy.radon_tests
+import data.policy.systems
 import rego.v2
 
 limits := data.profile.testing.hours_in_one_piece
@@ -29,7 +30,7 @@ exempt contains [t.id, "the device is no continuous monitor"] if {
 exempt contains outcome if some outcome in radon_tests.unfanned
 
 judged contains id if {
-	radon_tests.fan_drives
+	systems.fan_drives
 	some id in radon_tests.after
 	id in radon_tests.monitors
 }
@@ -56,8 +57,8 @@ missing contains gap if some gap in radon_tests.unsaid
 
 missing contains [t.id, path] if {
 	some t in input.measurements.tests
-	not radon_tests.fan_drives
-	some path in radon_tests.unsaid_power
+	not systems.fan_drives
+	some path in systems.unsaid_power
 }
 
 missing contains [t.id, ["measurements", "tests", i, "device"]] if {

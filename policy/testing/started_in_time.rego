@@ -11,6 +11,7 @@
 package policy.testing.started_in_time
 
 import data.policy.radon_tests
+import data.policy.systems
 import rego.v2
 
 limits := data.profile.testing.started_in_time
@@ -18,7 +19,7 @@ subjects contains ["measurements", ["measurements", "tests"]]
 
 exempt contains [radon_tests.all, reason] if some reason in radon_tests.not_asked
 
-exempt contains [radon_tests.all, "no fan drives a system of this job"] if radon_tests.no_fan
+exempt contains [radon_tests.all, "no fan drives a system of this job"] if systems.no_fan
 
 exempt contains [radon_tests.all, "there is no test after the work, which another requirement asks for"] if radon_tests.none_after
 
@@ -35,20 +36,20 @@ late contains d.id if {
 }
 
 met contains radon_tests.all if {
-	radon_tests.fan_drives
+	systems.fan_drives
 	count(soon) > 0
 }
 
 deficient contains [radon_tests.all, ["derived", "tests", i, "days_after_completion"], "within"] if {
-	radon_tests.fan_drives
+	systems.fan_drives
 	count(radon_tests.open) == count(late)
 	some i, d in input.derived.tests
 	d.id in late
 }
 
 missing contains [radon_tests.all, path] if {
-	not radon_tests.fan_drives
-	some path in radon_tests.unsaid_power
+	not systems.fan_drives
+	some path in systems.unsaid_power
 }
 
 missing contains [radon_tests.all, path] if some path in radon_tests.unsaid_of_all

@@ -9,6 +9,7 @@
 package policy.testing.system_running
 
 import data.policy.radon_tests
+import data.policy.systems
 import rego.v2
 
 subjects contains ["measurements", ["measurements", "tests"]] if not is_array(input.measurements.tests)
@@ -22,14 +23,14 @@ exempt contains outcome if some outcome in radon_tests.unfanned
 met contains t.id if {
 	some t in input.measurements.tests
 	t.id in radon_tests.after
-	radon_tests.fan_drives
+	systems.fan_drives
 	t.system_running == true
 }
 
 deficient contains [t.id, ["measurements", "tests", i, "system_running"]] if {
 	some i, t in input.measurements.tests
 	t.id in radon_tests.after
-	radon_tests.fan_drives
+	systems.fan_drives
 	t.system_running == false
 }
 
@@ -37,8 +38,8 @@ missing contains gap if some gap in radon_tests.unsaid
 
 missing contains [t.id, path] if {
 	some t in input.measurements.tests
-	not radon_tests.fan_drives
-	some path in radon_tests.unsaid_power
+	not systems.fan_drives
+	some path in systems.unsaid_power
 }
 
 missing contains [t.id, ["measurements", "tests", i, "system_running"]] if {

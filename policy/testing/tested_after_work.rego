@@ -10,29 +10,30 @@
 package policy.testing.tested_after_work
 
 import data.policy.radon_tests
+import data.policy.systems
 import rego.v2
 
 subjects contains ["measurements", ["measurements", "tests"]]
 
 exempt contains [radon_tests.all, reason] if some reason in radon_tests.not_asked
 
-exempt contains [radon_tests.all, "the system is only roughed in"] if radon_tests.only_roughed_in
+exempt contains [radon_tests.all, "the system is only roughed in"] if systems.only_roughed_in
 
 met contains radon_tests.all if {
-	radon_tests.built
+	systems.built
 	some t in input.measurements.tests
 	t.id in radon_tests.after
 	is_number(t.result.si)
 }
 
 deficient contains [radon_tests.all, ["measurements", "tests"]] if {
-	radon_tests.built
+	systems.built
 	radon_tests.none_after
 }
 
 missing contains [radon_tests.all, path] if {
-	not radon_tests.built
-	some path in radon_tests.unsaid_power
+	not systems.built
+	some path in systems.unsaid_power
 }
 
 missing contains [radon_tests.all, path] if some path in radon_tests.unsaid_of_all
