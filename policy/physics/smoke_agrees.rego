@@ -54,10 +54,42 @@ deficient contains [t.id, ["diagnostics", "communication_tests", i, "holes", j, 
 	h.id in against
 }
 
-undetermined contains ["diagnostics", ["diagnostics", "communication_tests"], "no communication test is recorded"] if {
-	not is_array(input.diagnostics.communication_tests)
+# Holes at which only one of the two was recorded, and holes at which neither was.
+alone contains h.id if {
+	some t in input.diagnostics.communication_tests
+	some h in t.holes
+	is_string(h.smoke)
+	not is_number(h.pressure.si)
 }
 
-undetermined contains [t.id, ["diagnostics", "communication_tests", i, "holes"], "not every hole has both smoke and meter recorded"] if {
+alone contains h.id if {
+	some t in input.diagnostics.communication_tests
+	some h in t.holes
+	is_number(h.pressure.si)
+	not is_string(h.smoke)
+}
+
+silent contains h.id if {
+	some t in input.diagnostics.communication_tests
+	some h in t.holes
+	not is_string(h.smoke)
+	not is_number(h.pressure.si)
+}
+
+undetermined contains [t.id, ["diagnostics", "communication_tests", i, "holes"], "smoke and meter are not both recorded at every hole, so there is nothing to compare"] if {
 	some i, t in input.diagnostics.communication_tests
+	count({h.id | some h in t.holes; h.id in silent}) == 0
+	count({h.id | some h in t.holes; h.id in alone}) > 0
+}
+
+missing contains [t.id, ["diagnostics", "communication_tests", i, "holes", j, "smoke"]] if {
+	some i, t in input.diagnostics.communication_tests
+	some j, h in t.holes
+	h.id in silent
+}
+
+missing contains [t.id, ["diagnostics", "communication_tests", i, "holes", j, "pressure"]] if {
+	some i, t in input.diagnostics.communication_tests
+	some j, h in t.holes
+	h.id in silent
 }

@@ -10,7 +10,14 @@ profile := {"physics": {"smoke_agrees": {"below": {"si": -0.25}, "above": {"si":
 
 verdict(job) := v if v := lib.verdict(rule, "t") with input as job with data.profile as profile
 
-record(hole) := {"diagnostics": {"communication_tests": [{"id": "t", "holes": [object.union({"id": "h"}, hole)]}]}}
+record(hole) := holes([hole])
+
+holes(list) := {"diagnostics": {"communication_tests": [{
+	"id": "t",
+	"holes": [object.union({"id": format_int(i, 10)}, hole) | some i, hole in list],
+}]}}
+
+both := {"smoke": "down", "pressure": {"si": -4}}
 
 test_met_under_suction if verdict(record({"smoke": "down", "pressure": {"si": -4}})) == "met"
 
@@ -20,13 +27,39 @@ test_deficient_smoke_up_under_suction if verdict(record({"smoke": "up", "pressur
 
 test_deficient_smoke_down_under_pressure if verdict(record({"smoke": "down", "pressure": {"si": 1}})) == "deficient"
 
-test_undetermined_with_one_of_the_two if verdict(record({"smoke": "down"})) == "undetermined"
-
-test_undetermined_without_a_test if {
-	"undetermined" == lib.verdict(rule, "diagnostics") with input as {} with data.profile as profile
+# Neither need be tried where the other was; the comparison just cannot be made.
+test_undetermined_with_one_of_the_two if {
+	verdict(record({"smoke": "down"})) == "undetermined"
+	verdict(record({"pressure": {"si": -4}})) == "undetermined"
+	verdict(holes([both, {"smoke": "down"}])) == "undetermined"
 }
 
+test_unrecorded_with_neither if {
+	verdict(record({})) == "unrecorded"
+	verdict(holes([both, {"smoke": "down"}, {}])) == "unrecorded"
+}
+
+test_unrecorded_without_holes if {
+	verdict(holes([])) == "unrecorded"
+	verdict({"diagnostics": {"communication_tests": [{"id": "t"}]}}) == "unrecorded"
+}
+
+test_unrecorded_without_a_list if {
+	"unrecorded" == lib.verdict(rule, "diagnostics") with input as {} with data.profile as profile
+}
+
+test_one_that_disagrees_is_enough if verdict(holes([{}, {"smoke": "up", "pressure": {"si": -4}}])) == "deficient"
+
+test_says_what_is_missing if {
+	got := rule.missing with input as holes([both, {}])
+	got == {
+		["t", ["diagnostics", "communication_tests", 0, "holes", 1, "smoke"]],
+		["t", ["diagnostics", "communication_tests", 0, "holes", 1, "pressure"]],
+	}
+}
+
+# The judge then says that the limits are unknown.
 test_no_limits_decide_nothing if {
 	unknown := {"physics": {"smoke_agrees": {"below": {}, "above": {}}}}
-	"undetermined" == lib.verdict(rule, "t") with input as record({"smoke": "up", "pressure": {"si": -4}}) with data.profile as unknown
+	"unrecorded" == lib.verdict(rule, "t") with input as record({"smoke": "up", "pressure": {"si": -4}}) with data.profile as unknown
 }
