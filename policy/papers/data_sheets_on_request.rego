@@ -12,6 +12,21 @@ import rego.v2
 
 subjects contains ["closeout", ["closeout", "sds_available"]]
 
-met contains "closeout" if input.closeout.sds_available == true
+exempt contains [id, "no solvents or sealants were used"] if {
+	some [id, _] in subjects
+	input.safety.solvents_used == false
+}
 
-deficient contains ["closeout", ["closeout", "sds_available"]] if input.closeout.sds_available == false
+met contains "closeout" if {
+	input.safety.solvents_used == true
+	input.closeout.sds_available == true
+}
+
+deficient contains ["closeout", ["closeout", "sds_available"]] if {
+	input.safety.solvents_used == true
+	input.closeout.sds_available == false
+}
+
+missing contains ["closeout", ["safety", "solvents_used"]] if not is_boolean(input.safety.solvents_used)
+
+missing contains ["closeout", ["closeout", "sds_available"]] if not is_boolean(input.closeout.sds_available)

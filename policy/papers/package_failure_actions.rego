@@ -8,10 +8,30 @@
 #   remedy: Write down what to do, and whom to call, when gauge or alarm shows failure.
 package policy.papers.package_failure_actions
 
+import data.policy.systems
 import rego.v2
 
 subjects contains ["closeout", ["closeout", "package", "failure_actions"]]
 
-met contains "closeout" if input.closeout.package.failure_actions == true
+exempt contains [id, "no fan drives a system of this job"] if {
+	some [id, _] in subjects
+	systems.no_fan
+}
 
-deficient contains ["closeout", ["closeout", "package", "failure_actions"]] if input.closeout.package.failure_actions == false
+met contains "closeout" if {
+	systems.fan_drives
+	input.closeout.package.failure_actions == true
+}
+
+deficient contains ["closeout", ["closeout", "package", "failure_actions"]] if {
+	systems.fan_drives
+	input.closeout.package.failure_actions == false
+}
+
+missing contains [id, path] if {
+	some [id, _] in subjects
+	not systems.fan_drives
+	some path in systems.unsaid_power
+}
+
+missing contains ["closeout", ["closeout", "package", "failure_actions"]] if not is_boolean(input.closeout.package.failure_actions)

@@ -8,10 +8,32 @@
 #   remedy: Add the results of the tests before and after.
 package policy.papers.package_results
 
+import data.policy.systems
 import rego.v2
 
 subjects contains ["closeout", ["closeout", "package", "results_before_after"]]
 
-met contains "closeout" if input.closeout.package.results_before_after == true
+exempt contains [id, "the system is only roughed in"] if {
+	some [id, _] in subjects
+	systems.only_roughed_in
+}
 
-deficient contains ["closeout", ["closeout", "package", "results_before_after"]] if input.closeout.package.results_before_after == false
+met contains "closeout" if {
+	systems.built
+	input.closeout.package.results_before_after == true
+}
+
+deficient contains ["closeout", ["closeout", "package", "results_before_after"]] if {
+	systems.built
+	input.closeout.package.results_before_after == false
+}
+
+missing contains [id, path] if {
+	some [id, _] in subjects
+	not systems.built
+	some path in systems.unsaid_power
+}
+
+missing contains ["closeout", ["closeout", "package", "results_before_after"]] if {
+	not is_boolean(input.closeout.package.results_before_after)
+}

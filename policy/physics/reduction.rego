@@ -12,13 +12,17 @@
 package policy.physics.reduction
 
 import data.policy.radon_tests
+import data.policy.systems
 import rego.v2
 
 limits := data.profile.physics.reduction
 
 subjects contains ["measurements", ["measurements", "tests"]]
 
+exempt contains [radon_tests.all, "the system is only roughed in"] if systems.only_roughed_in
+
 met contains id if {
+	systems.built
 	count(radon_tests.unsaid_detection) == 0
 	some [id, _] in subjects
 	input.derived.radon.reduction.si >= limits.least.si
@@ -44,4 +48,9 @@ undetermined contains [id, ["derived", "radon", "reduction"], "there are no resu
 missing contains [id, path] if {
 	some [id, _] in subjects
 	some path in radon_tests.unsaid_detection
+}
+
+missing contains [radon_tests.all, path] if {
+	not systems.built
+	some path in systems.unsaid_power
 }

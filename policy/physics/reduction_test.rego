@@ -9,7 +9,9 @@ profile := {"physics": {"reduction": {"least": {"si": 0}, "below": {"si": 100}}}
 
 verdict(job) := v if v := lib.verdict(rule, "measurements") with input as job with data.profile as profile
 
-record(reduction) := {"measurements": {"tests": []}, "derived": {"radon": {"reduction": reduction}}}
+driven(drive) := {"systems": [{"id": "s", "powered_by": drive}]}
+
+record(reduction) := object.union(driven("fan"), {"measurements": {"tests": []}, "derived": {"radon": {"reduction": reduction}}})
 
 test_met if verdict(record({"si": 92.7})) == "met"
 
@@ -24,8 +26,23 @@ test_undetermined_without_both if verdict(record({})) == "undetermined"
 test_unrecorded if verdict({}) == "unrecorded"
 
 test_unrecorded_where_the_result_before_may_be_a_bound if {
-	job := {"measurements": {"tests": [{"id": "b", "phase": "before"}]}, "derived": {"radon": {"reduction": {"si": 90}}}}
+	job := object.union(record({"si": 90}), {"measurements": {"tests": [{"id": "b", "phase": "before"}]}})
 	verdict(job) == "unrecorded"
 	got := rule.missing with input as job
 	got == {["measurements", ["measurements", "tests", 0, "below_detection"]]}
 }
+
+# Pipe that waits for its fan lowers nothing.
+test_not_applicable_where_nothing_runs_yet if {
+	verdict(object.union(record({"si": -3}), driven("rough-in"))) == "not-applicable"
+	verdict(driven("rough-in")) == "not-applicable"
+}
+
+test_an_unknown_drive_exempts_nothing if {
+	job := object.union(record({"si": 90}), {"systems": [{"id": "s"}]})
+	verdict(job) == "unrecorded"
+	got := rule.missing with input as job
+	got == {["measurements", ["systems", 0, "powered_by"]]}
+}
+
+test_deficient_however_driven if verdict(object.remove(record({"si": -3}), ["systems"])) == "deficient"
