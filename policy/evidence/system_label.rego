@@ -10,16 +10,12 @@
 #     kinds: {dimension: choice, sense: one-of}
 package policy.evidence.system_label
 
+import data.policy.marks
 import rego.v2
 
 kinds := data.profile.evidence.system_label.kinds.any_of
 
-subjects contains ["systems", ["systems"]] if not is_array(input.systems)
-
-subjects contains [s.id, ["systems", i, "labels"]] if {
-	some i, s in input.systems
-	not is_array(s.labels)
-}
+subjects contains gap if some gap in marks.vague
 
 subjects contains [l.id, ["systems", i, "labels", j, "photo"]] if {
 	some i, s in input.systems
@@ -27,16 +23,17 @@ subjects contains [l.id, ["systems", i, "labels", j, "photo"]] if {
 	l.kind == "system"
 }
 
-subjects contains [l.id, ["systems", i, "labels", j, "kind"]] if {
-	some i, s in input.systems
-	some j, l in s.labels
-	not is_string(l.kind)
+exempt contains [id, reason] if {
+	some [id, reason] in marks.without_fan
+	some [subject, _] in subjects
+	subject == id
 }
 
 judged contains l.id if {
 	some s in input.systems
 	some l in s.labels
 	l.kind == "system"
+	l.id in marks.with_fan
 }
 
 named contains [l.id, e.id] if {
@@ -77,4 +74,32 @@ deficient contains [l.id, ["systems", i, "labels", j, "photo"]] if {
 	is_array(input.evidence)
 	not l.id in met
 	not l.photo in {e.id | some e in input.evidence}
+}
+
+missing contains gap if some gap in marks.vague
+
+missing contains [id, path] if {
+	some [id, path] in marks.unsaid
+	some [subject, _] in subjects
+	subject == id
+}
+
+missing contains [l.id, ["systems", i, "labels", j, "photo"]] if {
+	some i, s in input.systems
+	some j, l in s.labels
+	l.id in judged
+	not is_string(l.photo)
+}
+
+missing contains [id, ["evidence"]] if {
+	some id in judged
+	not is_array(input.evidence)
+}
+
+missing contains [id, ["evidence", k, "media_type"]] if {
+	some [id, file] in named
+	id in judged
+	some k, e in input.evidence
+	e.id == file
+	not is_string(e.media_type)
 }

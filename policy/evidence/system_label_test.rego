@@ -9,7 +9,18 @@ profile := {"evidence": {"system_label": {"kinds": {"any_of": ["image/jpeg"]}}}}
 
 verdict(job, id) := v if v := lib.verdict(rule, id) with input as job with data.profile as profile
 
-record(label, files) := {"systems": [{"id": "s", "labels": [object.union({"id": "l", "kind": "system"}, label)]}], "evidence": files}
+on(system, label, files) := {
+	"systems": [object.union(system, {"id": "s", "labels": [object.union({"id": "l", "kind": "system"}, label)]})],
+	"evidence": files,
+}
+
+active := {"kind": "sub-slab", "powered_by": "fan"}
+
+passive := {"kind": "sub-slab", "powered_by": "passive"}
+
+photo := [{"id": "p", "media_type": "image/jpeg"}]
+
+record(label, files) := on(active, label, files)
 
 test_met_by_the_photo_it_names if verdict(record({"photo": "p"}, [{"id": "p", "media_type": "image/jpeg"}]), "l") == "met"
 
@@ -32,4 +43,23 @@ test_unrecorded_without_systems if verdict({}, "systems") == "unrecorded"
 test_other_labels_are_no_subject if {
 	got := rule.subjects with input as record({"kind": "pipe"}, []) with data.profile as profile
 	count(got) == 0
+}
+
+# EPA RMS 1994 16.5 (from memory) asks for the label on active systems only.
+test_not_applicable_without_a_fan if {
+	verdict(on(passive, {}, []), "l") == "not-applicable"
+	verdict({"systems": [object.union(passive, {"id": "s"})]}, "s") == "not-applicable"
+}
+
+test_an_unknown_drive_exempts_nothing if {
+	verdict(on({}, {"photo": "p"}, photo), "l") == "unrecorded"
+	got := rule.missing with input as on({"kind": "sub-slab"}, {"photo": "p"}, photo) with data.profile as profile
+	got == {["l", ["systems", 0, "powered_by"]]}
+}
+
+test_says_what_is_missing if {
+	none := rule.missing with input as object.remove(record({}, []), ["evidence"]) with data.profile as profile
+	none == {["l", ["systems", 0, "labels", 0, "photo"]], ["l", ["evidence"]]}
+	vague := rule.missing with input as record({"photo": "p"}, [{"id": "p"}]) with data.profile as profile
+	vague == {["l", ["evidence", 0, "media_type"]]}
 }

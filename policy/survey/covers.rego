@@ -20,13 +20,38 @@ subjects contains [item, ["diagnostics", "survey_covers"]] if {
 	some item in limits.items.any_of
 }
 
+left_out contains item if {
+	is_array(input.diagnostics.survey_covers)
+	some item in limits.items.any_of
+	not item in input.diagnostics.survey_covers
+}
+
+# What a house does not have is known once all it stands on is listed.
+areas_told if {
+	count(input.house.foundations) > 0
+	count({f.id | some f in input.house.foundations; not is_string(f.kind)}) == 0
+}
+
+exempt contains [item, "the house has no crawlspace"] if {
+	some item in left_out
+	item == "crawlspaces"
+	areas_told
+	count({f.id | some f in input.house.foundations; f.kind == "crawlspace"}) == 0
+}
+
+exempt contains [item, "the house has no slab"] if {
+	some item in left_out
+	item == "slab-holes"
+	areas_told
+	count({f.id | some f in input.house.foundations; not f.kind in {"crawlspace", "earth-floor"}}) == 0
+}
+
 met contains item if {
 	some item in limits.items.any_of
 	item in input.diagnostics.survey_covers
 }
 
 deficient contains [item, path] if {
-	is_array(input.diagnostics.survey_covers)
 	some [item, path] in subjects
-	not item in input.diagnostics.survey_covers
+	item in left_out
 }

@@ -10,6 +10,7 @@
 #     least: {dimension: duration, sense: at-least}
 package policy.survey.dates_in_order
 
+import data.policy.systems
 import rego.v2
 
 limits := data.profile.survey.dates_in_order
@@ -20,8 +21,12 @@ met contains id if {
 	input.derived.order.proposal_before_work.si >= limits.least.si
 	input.derived.order.work_before_completion.si >= limits.least.si
 	input.derived.order.completion_before_handover.si >= limits.least.si
-	input.derived.order.fan_start_before_handover.si >= limits.least.si
+	fan_in_order
 }
+
+fan_in_order if input.derived.order.fan_start_before_handover.si >= limits.least.si
+
+fan_in_order if systems.no_fan
 
 deficient contains [id, ["derived", "order", "proposal_before_work"], "least"] if {
 	some [id, _] in subjects
@@ -40,6 +45,7 @@ deficient contains [id, ["derived", "order", "completion_before_handover"], "lea
 
 deficient contains [id, ["derived", "order", "fan_start_before_handover"], "least"] if {
 	some [id, _] in subjects
+	not systems.no_fan
 	input.derived.order.fan_start_before_handover.si < limits.least.si
 }
 
@@ -60,5 +66,6 @@ missing contains [id, ["derived", "order", "completion_before_handover"]] if {
 
 missing contains [id, ["derived", "order", "fan_start_before_handover"]] if {
 	some [id, _] in subjects
+	not systems.no_fan
 	not is_number(input.derived.order.fan_start_before_handover.si)
 }

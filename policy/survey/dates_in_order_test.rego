@@ -28,6 +28,21 @@ test_deficient_fan_start_before_handover if verdict(changed("fan_start_before_ha
 
 test_unrecorded if verdict(object.remove(in_order, ["work_before_completion"])) == "unrecorded"
 
+# Where no fan drives a system none is started.
+test_met_without_a_fan if {
+	passive := {"systems": [{"id": "s", "powered_by": "passive"}]}
+	never := object.union(passive, {"derived": {"order": object.remove(in_order, ["fan_start_before_handover"])}})
+	"met" == lib.verdict(rule, "job") with input as never with data.profile as profile
+	got := rule.missing with input as never with data.profile as profile
+	count(got) == 0
+	meant_for_later := object.union(passive, {"derived": {"order": changed("fan_start_before_handover")}})
+	"met" == lib.verdict(rule, "job") with input as meant_for_later with data.profile as profile
+	late := rule.deficient with input as meant_for_later with data.profile as profile
+	count(late) == 0
+}
+
+test_unrecorded_start_of_a_fan if verdict(object.remove(in_order, ["fan_start_before_handover"])) == "unrecorded"
+
 test_says_what_is_missing if {
 	got := rule.missing with input as {} with data.profile as profile
 	got == {["job", ["derived", "order", field]] | some field in object.keys(in_order)}

@@ -10,6 +10,7 @@
 #     items: {dimension: choice, sense: one-of}
 package policy.survey.floor_plan_shows
 
+import data.policy.radon_tests
 import rego.v2
 
 limits := data.profile.survey.floor_plan_shows
@@ -20,13 +21,32 @@ subjects contains [item, ["diagnostics", "floor_plan_shows"]] if {
 	some item in limits.items.any_of
 }
 
+left_out contains item if {
+	is_array(input.diagnostics.floor_plan_shows)
+	some item in limits.items.any_of
+	not item in input.diagnostics.floor_plan_shows
+}
+
+exempt contains [item, "a house that is being built has no earlier results"] if {
+	some item in left_out
+	item == "test-results"
+	radon_tests.new_and_untested
+}
+
+exempt contains [item, "no diagnostic test was made"] if {
+	some item in left_out
+	item == "diagnostics"
+	count(input.diagnostics.communication_tests) == 0
+	count(input.diagnostics.smoke_tests) == 0
+	count(input.diagnostics.backdraft_tests) == 0
+}
+
 met contains item if {
 	some item in limits.items.any_of
 	item in input.diagnostics.floor_plan_shows
 }
 
 deficient contains [item, path] if {
-	is_array(input.diagnostics.floor_plan_shows)
 	some [item, path] in subjects
-	not item in input.diagnostics.floor_plan_shows
+	item in left_out
 }
