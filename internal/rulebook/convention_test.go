@@ -55,6 +55,7 @@ func TestConventionsStopWhatCompiles(t *testing.T) {
 		"can never be":         head + `met contains s.id if { some s in input.systems; s.fan.place == "atic" }`,
 		"can never be \"x\"":   head + `met contains s.id if { some s in input.systems; s.fan.place in {"attic", "x"} }`,
 		"leads nowhere":        head + `subjects contains [s.id, ["systems", i, "fan", "plaice"]] if some i, s in input.systems`,
+		"can never be \"y\"":   head + `met contains s.id if { some s in input.systems; not s.fan.place == "y" }`,
 		"variable key":         head + `met contains k if { some k; input.job[k] == "x" }`,
 		"more than the number": head + `met contains s.id if { some s in input.systems; s.commissioning.measured_flow.text == "80 cfm" }`,
 		"inside a function":    head + "f(x) if x.place == \"attic\"\n\nmet contains s.id if { some s in input.systems; f(s.fan) }",
@@ -140,6 +141,10 @@ func (c *convention) body(body ast.Body, known scope, function bool) {
 			for _, s := range terms.Symbols {
 				c.term(s, known, function)
 			}
+		case *ast.Not:
+			c.body(terms.Body, maps.Clone(known), function)
+		case *ast.LogicalAnd, *ast.LogicalOr:
+			c.say(e.Location, "and, or hide field names from the type checker: write two rules")
 		}
 	}
 }

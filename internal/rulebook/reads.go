@@ -65,6 +65,8 @@ func (c collector) body(body ast.Body, known map[ast.Var]string) {
 			for _, s := range terms.Symbols {
 				c.term(s, known)
 			}
+		case *ast.Not: // of rego.v2: a body of its own
+			c.body(terms.Body, maps.Clone(known))
 		}
 	}
 }
