@@ -85,10 +85,11 @@ func join(parts ...*basis) *basis {
 // demand is join without the places read, for what names them by the list that
 // they stand in.
 func demand(parts ...*basis) *basis {
-	all := join(parts...)
-	if !all.unknown && all.assumed == 0 {
+	some := func(b *basis) bool { return b.unknown || b.assumed != 0 }
+	if !slices.ContainsFunc(parts, some) {
 		return nothing
 	}
+	all := join(parts...)
 	return &basis{kind: need, unknown: all.unknown, assumed: all.assumed, parts: []*basis{all}, mem: all.mem}
 }
 

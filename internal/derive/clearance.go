@@ -18,7 +18,7 @@ func (d *deriver) clearances() []any {
 			e := d.entry(6)
 			e.set("id", s.id()+"/openings")
 			e.set("at", list.at())
-			e.set("system", s.id())
+			e.set("system", s.name())
 			e.set("opening", "openings")
 			e.set("distance", d.undetermined(list.lack()))
 			e.set("drop", d.undetermined(list.lack()))
@@ -62,7 +62,7 @@ func (d *deriver) clearance(id string, s *system, o, m node) *entry {
 	e := d.entry(12)
 	e.set("id", id)
 	e.set("at", where.at())
-	e.set("system", s.id())
+	e.set("system", s.name())
 	e.set("opening", subject.id())
 	for _, name := range [...]string{"building", "kind"} {
 		if word, ok := agreed(o, m, name).(string); ok && word != "" {

@@ -35,8 +35,8 @@ func (p *probe) reach(pulls *basis) figure {
 	return far
 }
 
-// slab is the outline of the area that the test was made in.
-func (p *probe) slab(d *deriver) (geometry.Polygon, *basis) {
+// outline is the outline of the area that the test was made in.
+func (p *probe) outline(d *deriver) (geometry.Polygon, *basis) {
 	ref := p.get("foundation")
 	id, b := ref.choice()
 	if !b.known() {
@@ -68,10 +68,10 @@ func (p *probe) slab(d *deriver) (geometry.Polygon, *basis) {
 	return polygon, join(outline.read(), b)
 }
 
-// tested are the holes that tell of the slab round them. The hole that suction
+// telling are the holes that tell of the slab round them. The hole that suction
 // is drawn from is none: that there is suction in it was given. Which hole that
 // is takes the distances.
-func (p *probe) tested() ([]geometry.Hole, *basis) {
+func (p *probe) telling() ([]geometry.Hole, *basis) {
 	var list []geometry.Hole
 	b := nothing
 	for i := range p.holes {
@@ -93,12 +93,10 @@ func (p *probe) tested() ([]geometry.Hole, *basis) {
 // coverage is the share of the slab that lies nearest to a hole that pulls, or,
 // where holes have only distances and all of them pull, within the reach that
 // was measured: what lies round a hole that does not pull takes positions.
-func (p *probe) coverage(d *deriver, pulls *basis) (figure, string) {
-	slab, slabBasis := p.slab(d)
-	holes, holesBasis := p.tested()
-	f := figure{unit: "%", basis: join(holesBasis, pulls, slabBasis)}
+func (p *probe) coverage(pulls *basis) (figure, string) {
+	f := figure{unit: "%", basis: join(p.testedBasis, pulls, p.slabBasis)}
 	if f.known() {
-		share, err := slab.PassingShare(holes)
+		share, err := p.slab.PassingShare(p.tested)
 		f.si = share
 		if err != nil {
 			f.basis = f.refuse(err)
@@ -110,11 +108,11 @@ func (p *probe) coverage(d *deriver, pulls *basis) (figure, string) {
 	}
 	source, sourceBasis, _ := plan(p.get("source"))
 	reach := p.reach(pulls)
-	within := figure{unit: "%", basis: join(slabBasis, pulls, sourceBasis, reach.basis)}
+	within := figure{unit: "%", basis: join(p.slabBasis, pulls, sourceBasis, reach.basis)}
 	if !within.known() {
 		return f, ""
 	}
-	share, err := slab.ShareWithin([]geometry.PlanPoint{source}, reach.si)
+	share, err := p.slab.ShareWithin([]geometry.PlanPoint{source}, reach.si)
 	within.si = share
 	if err != nil {
 		within.basis = within.refuse(err)
@@ -123,21 +121,19 @@ func (p *probe) coverage(d *deriver, pulls *basis) (figure, string) {
 }
 
 // gap is how far the place of the slab farthest from any tested hole is from one.
-func (p *probe) gap(d *deriver) figure {
-	slab, slabBasis := p.slab(d)
-	holes, holesBasis := p.tested()
-	f := figure{basis: join(holesBasis, slabBasis)}
+func (p *probe) gap() figure {
+	f := figure{basis: join(p.testedBasis, p.slabBasis)}
 	if len(p.holes) > 0 {
 		_, _, f.unit = plan(p.holes[0].get("position"))
 	}
 	if !f.known() {
 		return f
 	}
-	places := make([]geometry.PlanPoint, len(holes))
-	for i, h := range holes {
+	places := make([]geometry.PlanPoint, len(p.tested))
+	for i, h := range p.tested {
 		places[i] = h.At
 	}
-	gap, err := slab.Farthest(places)
+	gap, err := p.slab.Farthest(places)
 	if err != nil {
 		f.basis = f.refuse(err)
 	}

@@ -17,7 +17,7 @@ func (d *deriver) entry(size int) *entry {
 // members.
 func (d *deriver) about(n node, size int) *entry {
 	e := d.entry(size)
-	e.set("id", n.id())
+	e.set("id", n.name())
 	e.set("at", n.at())
 	return e
 }

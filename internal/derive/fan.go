@@ -13,13 +13,14 @@ func (s *system) readCurve(d *deriver) {
 	var points []airflow.CurvePoint
 	b := list.read()
 	for i, n := range list.items() {
-		flow, pressure := n.get("flow").quantity(), n.get("pressure").quantity()
-		if lacks := join(flow.basis, pressure.basis); !lacks.known() {
-			b = join(b, lacks.without())
+		flow, flowUnit, hasFlow := n.get("flow").measure()
+		pressure, pressureUnit, hasPressure := n.get("pressure").measure()
+		if !hasFlow || !hasPressure {
+			b = join(b, demand(n.get("flow").quantity().basis, n.get("pressure").quantity().basis))
 		}
-		points = append(points, airflow.CurvePoint{Flow: flow.si, Pressure: pressure.si})
+		points = append(points, airflow.CurvePoint{Flow: flow, Pressure: pressure})
 		if i == 0 {
-			s.curveUnits = [2]string{flow.unit, pressure.unit}
+			s.curveUnits = [2]string{flowUnit, pressureUnit}
 		}
 	}
 	if len(points) == 0 {

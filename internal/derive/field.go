@@ -11,6 +11,12 @@ import (
 type probe struct {
 	node
 	holes []hole
+
+	slab        geometry.Polygon
+	slabBasis   *basis
+	tested      []geometry.Hole // see telling
+	testedBasis *basis
+
 	// correction is the suction (Pa) that the house adds in design weather.
 	correction   figure
 	test, design geometry.Stack
@@ -57,6 +63,8 @@ func (d *deriver) readProbes() {
 			}
 			p.holes = append(p.holes, h)
 		}
+		p.slab, p.slabBasis = p.outline(d)
+		p.tested, p.testedBasis = p.telling()
 		d.probes = append(d.probes, p)
 	}
 }
@@ -110,9 +118,9 @@ func (d *deriver) communication() []any {
 			}
 		}
 		e.set("reach", d.exact(quantity.Length, p.reach(pullsBasis), "distance of the farthest hole that pulls, 0 when none does"))
-		share, method := p.coverage(d, pullsBasis)
+		share, method := p.coverage(pullsBasis)
 		e.set("coverage", d.exact(quantity.Ratio, share, method))
-		e.set("farthest_untested", d.exact(quantity.Length, p.gap(d), "place of the slab farthest from any hole, in plan"))
+		e.set("farthest_untested", d.exact(quantity.Length, p.gap(), "place of the slab farthest from any hole, in plan"))
 		e.set("decay_per_length", d.model(quantity.PerLength, p.decay(), "least squares of the logarithm of pressure on distance"))
 		e.set("stack_correction", d.model(quantity.Pressure, p.correction, seasonMethod))
 		if verdict := p.season(); verdict != "" {

@@ -85,6 +85,15 @@ func (n node) text() string {
 
 func (n node) id() string { return n.get("id").text() }
 
+// name is the id as a document has it.
+func (n node) name() any {
+	id := n.get("id").value
+	if _, isText := id.(string); !isText {
+		return ""
+	}
+	return id
+}
+
 // isTrue says whether a boolean is recorded and true.
 func (n node) isTrue() bool {
 	yes, ok := n.value.(bool)
@@ -109,21 +118,31 @@ func (n node) choice() (word string, b *basis) {
 	return word, n.read()
 }
 
+// measure is a recorded quantity by itself: in SI, and the unit of its writer.
+func (n node) measure() (si float64, unit string, recorded bool) {
+	if q, ok := n.value.(*record.Quantity); ok {
+		return q.Float(), q.Unit(), true
+	}
+	if si, recorded = float(record.Get(n.value, "si")); recorded {
+		unit, _ = record.Get(n.value, "unit").(string)
+	}
+	return si, unit, recorded
+}
+
 // quantity is a recorded quantity in SI.
 func (n node) quantity() figure {
-	if q, ok := n.value.(*record.Quantity); ok {
-		return figure{q.Float(), q.Unit(), n.read()}
-	}
-	si, ok := float(record.Get(n.value, "si"))
-	if !ok {
+	si, unit, recorded := n.measure()
+	if !recorded {
 		return figure{basis: n.lack()}
 	}
-	unit, _ := record.Get(n.value, "unit").(string)
 	return figure{si, unit, n.read()}
 }
 
 // words is a recorded quantity as it was typed, "" when there is none.
 func (n node) words() string {
+	if q, ok := n.value.(*record.Quantity); ok {
+		return q.Text()
+	}
 	text, _ := record.Get(n.value, "text").(string)
 	return text
 }

@@ -63,15 +63,16 @@ func apart(a, b figure) figure {
 
 // point is a position in space.
 func point(n node) (geometry.Point, *basis, string) {
-	x, y, z := n.get("x").quantity(), n.get("y").quantity(), n.get("z").quantity()
 	if !n.exists() {
 		return geometry.Point{}, n.lack(), ""
 	}
-	b := join(x.basis, y.basis, z.basis)
-	if b.known() {
-		b = n.read()
+	x, _, hasX := n.get("x").measure()
+	y, _, hasY := n.get("y").measure()
+	z, unit, hasZ := n.get("z").measure()
+	if hasX && hasY && hasZ {
+		return geometry.Point{X: x, Y: y, Z: z}, n.read(), unit
 	}
-	return geometry.Point{X: x.si, Y: y.si, Z: z.si}, b, z.unit
+	return geometry.Point{}, join(n.get("x").quantity().basis, n.get("y").quantity().basis, n.get("z").quantity().basis), unit
 }
 
 // plan is a position seen from above.
@@ -79,12 +80,12 @@ func plan(n node) (geometry.PlanPoint, *basis, string) {
 	if !n.exists() {
 		return geometry.PlanPoint{}, n.lack(), ""
 	}
-	x, y := n.get("x").quantity(), n.get("y").quantity()
-	b := join(x.basis, y.basis)
-	if b.known() {
-		b = n.read()
+	x, unit, hasX := n.get("x").measure()
+	y, _, hasY := n.get("y").measure()
+	if hasX && hasY {
+		return geometry.PlanPoint{X: x, Y: y}, n.read(), unit
 	}
-	return geometry.PlanPoint{X: x.si, Y: y.si}, b, x.unit
+	return geometry.PlanPoint{}, join(n.get("x").quantity().basis, n.get("y").quantity().basis), unit
 }
 
 // opening is the rectangle of an opening of the house or of a neighbour.

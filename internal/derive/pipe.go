@@ -12,6 +12,7 @@ func readSegment(n node) *segment {
 	if seg.nominal.known() && seg.nominal.si == 0 {
 		seg.nominal.basis = seg.nominal.refuse(errors.New("pipe has a size"))
 	}
+	seg.material, seg.materialBasis = n.get("material").choice()
 	seg.readBore()
 	seg.readRoughness()
 	seg.readFittings()
@@ -85,7 +86,7 @@ const (
 
 // wall is what fixes the bore of plastic pipe besides its size.
 func (seg *segment) wall() (airflow.Wall, *basis) {
-	material, b := seg.get("material").choice()
+	material, b := seg.material, seg.materialBasis
 	standard, standardBasis := seg.get("standard").choice()
 	schedule, scheduleBasis := seg.get("schedule").choice()
 	measure := seg.get("inner_diameter")
@@ -115,7 +116,7 @@ func (seg *segment) wall() (airflow.Wall, *basis) {
 }
 
 func (seg *segment) readRoughness() {
-	material, b := seg.get("material").choice()
+	material, b := seg.material, seg.materialBasis
 	seg.roughBasis = b
 	switch material {
 	case "":
@@ -149,6 +150,7 @@ func (seg *segment) readFittings() {
 	}
 	seg.fitBasis = list.read()
 	items := list.items()
+	seg.fittings = make([]airflow.Fitting, 0, len(items)+3) // what follows from neighbors comes to them
 	for i, item := range items {
 		count := item.get("count").number()
 		fitting, b := seg.fitting(item)

@@ -74,14 +74,13 @@ func (d *deriver) noTest(phase string) *basis {
 // blank stands for no air. One of which that is not known is counted in, so
 // that what follows from it is not known either.
 func (t *test) standsFor(phase string) (bool, *basis) {
-	own, b := t.get("phase").choice()
 	switch {
-	case own != "" && own != phase:
-		return false, b
+	case t.phase != "" && t.phase != phase:
+		return false, t.phaseBasis
 	case t.blank:
 		return false, t.blankBasis
 	}
-	return own == phase, join(b, t.blankBasis)
+	return t.phase == phase, join(t.phaseBasis, t.blankBasis)
 }
 
 // group is a test and its duplicates of the same phase.

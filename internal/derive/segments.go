@@ -15,7 +15,7 @@ func (d *deriver) segmentValues() []any {
 		for i, seg := range s.segments {
 			e := d.about(seg.node, 16)
 			out = append(out, e)
-			e.set("system", s.id())
+			e.set("system", s.name())
 			e.set("inner_diameter", d.exact(quantity.Length, figure{seg.bore.Hydraulic, seg.boreUnit, seg.boreBasis}, seg.boreMethod))
 			e.set("feeds", d.exact(quantity.Number, figure{float64(seg.feeds), "1", s.flowing}, "suction points whose air passes"))
 			e.set("flow", d.value(quantity.Flow, seg.flow, "at the flow used", s.flowDigits(s.carriesAll(i))))
@@ -37,7 +37,7 @@ func (d *deriver) pointValues() []any {
 	for _, s := range d.systems {
 		for _, p := range s.points {
 			e := d.about(p.node, 8)
-			e.set("system", s.id())
+			e.set("system", s.name())
 			e.set("flow", d.value(quantity.Flow, p.flow, "share of the flow used", s.flowDigits(len(s.points) == 1)))
 			told := p.get("suction").quantity()
 			fromGauge := figure{p.pit.si, p.pit.unit, s.gaugeSays}
@@ -65,6 +65,7 @@ func (d *deriver) slopes(seg *segment, e *entry) {
 		b = refused("an upright run drains by itself", seg.get("run"))
 	}
 	rise, slope := seg.rise, seg.get("slope").quantity()
+	level := figure{slope.si, slope.unit, join(slope.basis, b)}
 	unit := seg.length.unit
 	if unit == "ft" {
 		unit = "in"
@@ -77,9 +78,9 @@ func (d *deriver) slopes(seg *segment, e *entry) {
 	}
 	e.set("fall", d.exact(quantity.Length, fall, fallMethod))
 	worked := seg.riseOverLength(b)
-	e.set("slope_disagreement", d.exact(quantity.Slope, apart(figure{slope.si, slope.unit, join(slope.basis, b)}, worked), "recorded slope against rise over length, either way"))
+	e.set("slope_disagreement", d.exact(quantity.Slope, apart(level, worked), "recorded slope against rise over length, either way"))
 	if seg.get("slope").exists() {
-		e.set("slope", d.recorded(quantity.Slope, figure{slope.si, slope.unit, join(slope.basis, b)}, seg.get("slope"), "as recorded"))
+		e.set("slope", d.recorded(quantity.Slope, level, seg.get("slope"), "as recorded"))
 		return
 	}
 	e.set("slope", d.exact(quantity.Slope, worked, "rise over length"))

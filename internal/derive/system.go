@@ -56,19 +56,21 @@ type segment struct {
 	startsAt int   // the suction point it begins at, -1 for none
 	feeds    int   // how many suction points it carries the air of
 
-	nominal    figure // m
-	bore       airflow.Bore
-	boreBasis  *basis
-	boreUnit   string
-	boreMethod string
-	length     figure  // m
-	rise       figure  // m, in the direction of flow
-	roughness  float64 // m
-	roughBasis *basis
-	fittings   []airflow.Fitting
-	tee        *tee // the tee at its end
-	reducer    bool // a reducer of recorded loss stands in it
-	fitBasis   *basis
+	material      string
+	materialBasis *basis
+	nominal       figure // m
+	bore          airflow.Bore
+	boreBasis     *basis
+	boreUnit      string
+	boreMethod    string
+	length        figure  // m
+	rise          figure  // m, in the direction of flow
+	roughness     float64 // m
+	roughBasis    *basis
+	fittings      []airflow.Fitting
+	tee           *tee // the tee at its end
+	reducer       bool // a reducer of recorded loss stands in it
+	fitBasis      *basis
 
 	flow   figure // m3/s
 	speed  figure // m/s

@@ -13,8 +13,10 @@ import (
 // A test is one radon test as far as several parts of the document read it.
 type test struct {
 	node
-	phase  string
-	result figure
+	phase      string
+	phaseBasis *basis
+	start, end figure
+	result     figure
 	// blank is a test of no room; blankBasis says what that rests on, and is not
 	// known where the record does not tell.
 	blank      bool
@@ -26,7 +28,8 @@ type test struct {
 
 func (d *deriver) readTests() {
 	for _, n := range d.record.get("measurements").get("tests").items() {
-		t := &test{node: n, phase: n.get("phase").text(), result: n.get("result").quantity().notBelow("a concentration")}
+		t := &test{node: n, start: n.get("start").quantity(), end: n.get("end").quantity(), result: n.get("result").quantity().notBelow("a concentration")}
+		t.phase, t.phaseBasis = n.get("phase").choice()
 		t.blank, t.blankBasis = t.isBlank()
 		t.tell()
 		d.all = append(d.all, t)
@@ -112,17 +115,17 @@ func (d *deriver) testValues() []any {
 		if t.phase != "" {
 			e.set("phase", t.phase)
 		}
-		start, end := t.get("start").quantity(), t.get("end").quantity()
+		started := t.get("start").day()
 		closed, from := t.get("closed_from").quantity(), t.get("reported_from").quantity()
-		e.set("duration", d.span(start, end, "h", "start to end"))
-		e.set("after_fan_start", d.span(fan, start, "h", "start of the last fan to start of the test"))
-		e.set("closed_lead", d.lead(closed, start, "h", "closing of the house to start of the test"))
+		e.set("duration", d.span(t.start, t.end, "h", "start to end"))
+		e.set("after_fan_start", d.span(fan, t.start, "h", "start of the last fan to start of the test"))
+		e.set("closed_lead", d.lead(closed, t.start, "h", "closing of the house to start of the test"))
 		e.set("valid_hours", d.exact(quantity.Duration, t.validHours(fan), "whole hours that count, from 24 h after the fan and 12 h after closing: ANSI/AARST MAH 2019 7.3.2, 8.5.3"))
-		e.set("lead_out", d.span(start, from, "h", "start to the first hour reported"))
-		e.set("tail_left_out", d.lead(t.get("reported_to").quantity(), end, "h", "end of the last hour reported to the end"))
+		e.set("lead_out", d.span(t.start, from, "h", "start to the first hour reported"))
+		e.set("tail_left_out", d.lead(t.get("reported_to").quantity(), t.end, "h", "end of the last hour reported to the end"))
 		e.set("calibration_left", d.span(t.get("end").day(), t.get("calibration_expires").day(), "d", "day of the end to last day of the calibration"))
-		e.set("days_after_occupancy", d.span(occupied, t.get("start").day(), "d", "days on the calendar of the place"))
-		e.set("days_after_completion", d.span(completed, t.get("start").day(), "d", "days on the calendar of the place"))
+		e.set("days_after_occupancy", d.span(occupied, started, "d", "days on the calendar of the place"))
+		e.set("days_after_completion", d.span(completed, started, "d", "days on the calendar of the place"))
 		e.set("days_to_report", d.span(t.get("picked_up").day(), t.get("report_delivered").day(), "d", "pick-up to report"))
 		method := "as recorded"
 		if t.told.BelowDetection {
@@ -186,13 +189,11 @@ func (t *test) validHours(fan figure) figure {
 	closed, left := t.get("closed_from").quantity(), t.get("hours_left_out").quantity()
 	parts := []*basis{from.basis, to.basis, left.basis, closed.basis, t.get("device").read()}
 	conditions := []radon.Condition{{Since: closed.si, Lead: 12 * secondsPerHour}}
-	switch phase, b := t.get("phase").choice(); phase {
-	case "before":
-		parts = append(parts, b)
-	case "":
-		parts = append(parts, b)
+	switch t.phase {
+	case "before", "":
+		parts = append(parts, t.phaseBasis)
 	default:
-		parts = append(parts, fan.basis, b)
+		parts = append(parts, fan.basis, t.phaseBasis)
 		conditions = append(conditions, radon.Condition{Since: fan.si, Lead: 24 * secondsPerHour})
 	}
 	f := figure{unit: "h", basis: join(parts...)}
