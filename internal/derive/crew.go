@@ -11,7 +11,7 @@ func (d *deriver) crew() []any {
 	dates := d.record.get("job").get("dates")
 	work, completed := dates.get("work_started").day(), dates.get("completed").day()
 	for _, n := range d.record.get("job").get("crew").items() {
-		e := d.about(n, 10)
+		e := d.about(n, 8)
 		level, hours := n.get("exposure_level").quantity().notBelow("a concentration"), n.get("hours_on_site").quantity()
 		half := exposure(level, hours, 0.5)
 		half.basis = join(half.basis, assuming(equilibriumRatio))

@@ -12,9 +12,6 @@ const curvePoints = 16
 
 // fanCurve is the fan's curve at the site for drawing.
 func (s *system) fanCurve() []any {
-	if s.siteCurve == nil {
-		return nil
-	}
 	first, _ := s.siteCurve.First()
 	last, _ := s.siteCurve.Last()
 	out := make([]any, 0, curvePoints)
@@ -31,13 +28,10 @@ func (s *system) fanCurve() []any {
 // curve. They halve from one to the next.
 const solved = 5
 
-// systemCurve is what pipe and ground ask of the fan, for drawing: solved at a
-// few flows, between which the pressure is taken as a power of flow. That is off
+// systemCurve is what pipe and ground ask of the fan, for drawing, without points
+// where that cannot be worked out. It is solved at a few flows, between which the pressure is taken as a power of flow. That is off
 // by less than a line's width, as no part of it is far from a power.
 func (s *system) systemCurve() []any {
-	if s.curve == nil || s.network == nil || !s.soilBasis.known() {
-		return nil
-	}
 	last, _ := s.curve.Last()
 	var flows [solved]float64
 	for i := range solved {
@@ -45,7 +39,7 @@ func (s *system) systemCurve() []any {
 	}
 	pressures, err := s.network.FanStatics(flows[:])
 	if err != nil || slices.ContainsFunc(pressures, func(p float64) bool { return !(p > 0) }) {
-		return nil
+		return []any{}
 	}
 	out := make([]any, 0, curvePoints)
 	out = append(out, &drawnPoint{})

@@ -88,7 +88,7 @@ func bounds(tests ...*test) *basis {
 func (d *deriver) spikes() []any {
 	out := []any{}
 	for _, n := range d.record.get("measurements").get("spikes").items() {
-		e := d.about(n, 4)
+		e := d.about(n, 3)
 		measured, reference := n.get("measured").quantity(), n.get("reference").quantity()
 		f := figure{unit: "%", basis: join(measured.basis, reference.basis)}
 		if f.known() {

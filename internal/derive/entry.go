@@ -5,12 +5,14 @@ type entry struct{ members []member }
 
 type member struct {
 	name  string
-	value any // a *spot stands for its pointer
+	value any // a *spot stands for its pointer, a function for what it gives
 }
 
 // entry is a part of the document with room for so many members.
 func (d *deriver) entry(size int) *entry {
-	return &entry{room(&d.record.mem.members, memberPiece, size)}
+	e := take(&d.record.mem.entries, entryPiece)
+	e.members = room(&d.record.mem.members, memberPiece, size)
+	return e
 }
 
 // about is the start of what is said of one subject, with room for so many
@@ -35,10 +37,14 @@ func (e *entry) Name(i int) string { return e.members[i].name }
 
 // Member is a member by its index.
 func (e *entry) Member(i int) any {
-	if at, ok := e.members[i].value.(*spot); ok {
-		return string(at.pointer())
+	switch v := e.members[i].value.(type) {
+	case *spot:
+		return string(v.pointer())
+	case func() []any:
+		return v()
+	default:
+		return v
 	}
-	return e.members[i].value
 }
 
 // Get is a member by its name.

@@ -136,7 +136,7 @@ func (d *deriver) holes() []any {
 	for _, p := range d.probes {
 		for i := range p.holes {
 			h := &p.holes[i]
-			e := d.about(h.node, 12)
+			e := d.about(h.node, 8)
 			e.set("test", p.id())
 			e.set("pressure", d.recorded(quantity.Pressure, h.pressure, h.get("pressure"), "as measured, below the slab less in the room"))
 			e.set("design_pressure", d.model(quantity.Pressure, h.inDesign, seasonMethod))

@@ -8,15 +8,18 @@ type memory struct {
 	parts   []*basis
 	values  []value
 	members []member
+	entries []entry
 }
 
-// How many of each are asked for at once.
+// How many of each are asked for at once: about 4 kB, and one short of a round
+// number, as the runtime adds a word to what holds pointers.
 const (
-	spotPiece   = 256
-	basisPiece  = 128
-	partPiece   = 512
-	valuePiece  = 64
-	memberPiece = 256
+	spotPiece   = 127
+	basisPiece  = 63
+	partPiece   = 255
+	valuePiece  = 63
+	memberPiece = 127
+	entryPiece  = 31
 )
 
 // take is the next of a piece, which is filled anew when it is used up.

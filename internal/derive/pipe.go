@@ -7,8 +7,8 @@ import (
 	"github.com/slablint/slablint/internal/airflow"
 )
 
-func readSegment(n node) *segment {
-	seg := &segment{node: n, next: -1, startsAt: -1, boreMethod: boreMethod, nominal: n.get("nominal_size").quantity().notBelow("a length"), length: n.get("length").quantity().notBelow("a length"), rise: n.get("rise").quantity()}
+func (seg *segment) read(n node) {
+	*seg = segment{node: n, next: -1, startsAt: -1, boreMethod: boreMethod, nominal: n.get("nominal_size").quantity().notBelow("a length"), length: n.get("length").quantity().notBelow("a length"), rise: n.get("rise").quantity()}
 	if seg.nominal.known() && seg.nominal.si == 0 {
 		seg.nominal.basis = seg.nominal.refuse(errors.New("pipe has a size"))
 	}
@@ -16,7 +16,6 @@ func readSegment(n node) *segment {
 	seg.readBore()
 	seg.readRoughness()
 	seg.readFittings()
-	return seg
 }
 
 // readBore finds the open cross-section: as measured, else from the trade size

@@ -36,7 +36,7 @@ func (d *deriver) pointValues() []any {
 	out := []any{}
 	for _, s := range d.systems {
 		for _, p := range s.points {
-			e := d.about(p.node, 8)
+			e := d.about(p.node, 7)
 			e.set("system", s.name())
 			e.set("flow", d.value(quantity.Flow, p.flow, "share of the flow used", s.flowDigits(len(s.points) == 1)))
 			told := p.get("suction").quantity()

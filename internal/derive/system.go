@@ -102,8 +102,12 @@ func readSystem(n node) *system {
 	for _, item := range n.get("suction_points").items() {
 		s.points = append(s.points, readPoint(item))
 	}
-	for _, item := range n.get("pipe").items() {
-		s.segments = append(s.segments, readSegment(item))
+	pipe := n.get("pipe").items()
+	segments := make([]segment, len(pipe))
+	s.segments = make([]*segment, len(pipe))
+	for i, item := range pipe {
+		s.segments[i] = &segments[i]
+		segments[i].read(item)
 	}
 	return s
 }

@@ -3,6 +3,7 @@ package derive
 import (
 	"errors"
 	"math"
+	"sync"
 
 	"github.com/slablint/slablint/internal/airflow"
 	"github.com/slablint/slablint/internal/quantity"
@@ -124,11 +125,12 @@ func (d *deriver) fanValues(s *system, e *entry) {
 	mark := s.gauge.get("start_mark").quantity()
 	e.set("start_mark_difference", d.exact(quantity.Pressure, apart(mark, s.firstReading()), "start mark against the first reading with the fan on, either way"))
 	e.set("gauge_change", d.exact(quantity.Ratio, quotient(difference(s.shown, mark), mark), "last reading less start mark, over the mark"))
-	if points := s.fanCurve(); points != nil {
-		e.set("fan_curve", points)
+	// Only drawings ask for the curves, and solving them takes time.
+	if s.siteCurve != nil {
+		e.set("fan_curve", sync.OnceValue(s.fanCurve))
 	}
-	if points := s.systemCurve(); points != nil {
-		e.set("system_curve", points)
+	if s.curve != nil && s.network != nil && s.soilBasis.known() {
+		e.set("system_curve", sync.OnceValue(s.systemCurve))
 	}
 }
 

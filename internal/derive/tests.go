@@ -110,7 +110,7 @@ func (d *deriver) testValues() []any {
 	occupied := d.house.get("occupied_since").day()
 	out := make([]any, len(d.all))
 	for i, t := range d.all {
-		e := d.about(t.node, 20)
+		e := d.about(t.node, 17)
 		out[i] = e
 		if t.phase != "" {
 			e.set("phase", t.phase)

@@ -41,8 +41,8 @@ func FitField(readings []Reading, noise float64) (Field, error) {
 	var used []int
 	var meanR, meanL float64
 	for i, r := range readings {
-		if err := notNegative(fmt.Sprintf("distance of reading %d", i), r.Distance); err != nil {
-			return Field{}, err
+		if err := notNegative("distance", r.Distance); err != nil {
+			return Field{}, fmt.Errorf("reading %d: %w", i, err)
 		}
 		if !finite(r.Pressure) {
 			return Field{}, fmt.Errorf("pressure of reading %d: %w", i, errNotFinite)

@@ -62,8 +62,8 @@ func SumLegs(legs []float64) (float64, error) {
 	}
 	sum := 0.0
 	for i, leg := range legs {
-		if err := notNegative(fmt.Sprintf("leg %d of the path", i), leg); err != nil {
-			return 0, err
+		if err := notNegative("length", leg); err != nil {
+			return 0, fmt.Errorf("leg %d of the path: %w", i, err)
 		}
 		sum += leg
 	}

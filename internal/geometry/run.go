@@ -99,8 +99,8 @@ func checkRun(run []Segment) error {
 		return errors.New("pipe run: no segment")
 	}
 	for i, s := range run {
-		if err := notNegative(fmt.Sprintf("length of pipe segment %d", i), s.Length); err != nil {
-			return err
+		if err := notNegative("length", s.Length); err != nil {
+			return fmt.Errorf("pipe segment %d: %w", i, err)
 		}
 		if !finite(s.Rise) {
 			return fmt.Errorf("rise of pipe segment %d: %w", i, errNotFinite)

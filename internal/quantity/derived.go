@@ -23,27 +23,34 @@ func Compute(dim Dimension, si float64, unitName string, digits int) (Computed, 
 	if f == nil {
 		return Computed{}, unknownDimension(dim)
 	}
-	u, ok := f.byName[unitName]
-	if !ok {
-		var err error
-		if u, err = f.find(unitName); err != nil {
-			return Computed{}, fmt.Errorf("%s: %w", dim, err)
-		}
+	u, err := f.unit(unitName)
+	if err != nil {
+		return Computed{}, fmt.Errorf("%s: %w", dim, err)
 	}
 	c := Computed{si, u, int8(min(max(digits, 1), derivedDigits))}
 	if c.isPlain() {
 		return c, nil
 	}
-	_, err := c.exactly()
+	_, err = c.exactly()
 	return c, err
+}
+
+// unit is find, quick for a unit that is named by its symbol.
+func (f *family) unit(name string) (*unit, error) {
+	for _, u := range f.units {
+		if u.symbol == name {
+			return u, nil
+		}
+	}
+	return f.find(name)
 }
 
 // isPlain tells whether a value is written without exact arithmetic wherever
 // that gives the same text, which is nearly always. Others are too large, too
 // small or no measure.
 func (c Computed) isPlain() bool {
-	dim, size := c.unit.dimension, math.Abs(c.si)
-	return dim != Time && dim != Date && dim != Temperature && (size <= 1e12 && size >= 1e-9 || size == 0)
+	size := math.Abs(c.si)
+	return c.unit.plain && (size <= 1e12 && size >= 1e-9 || size == 0)
 }
 
 // exactly is the value as a quantity.

@@ -15,6 +15,7 @@ type unit struct {
 	offset    *big.Rat // nil for 0
 	places    int
 
+	plain  bool    // values are written by float64 arithmetic where they can be
 	approx float64 // factor, as near as a float64 comes
 	spaced string  // symbol after a blank
 }
@@ -69,6 +70,7 @@ func readTable() map[Dimension]*family {
 			u.offset = product(offset)
 		}
 		u.approx, _ = u.factor.Float64()
+		u.plain = r.dimension != Time && r.dimension != Date && r.dimension != Temperature
 		f.units = append(f.units, u)
 		for _, name := range r.spellings() {
 			f.byName[name] = u
