@@ -1,6 +1,10 @@
 package derive
 
-import "slices"
+import (
+	"slices"
+
+	"github.com/slablint/slablint/internal/place"
+)
 
 // A basis is what a value rests on: the places read and the defaults taken, or
 // the places that keep it from being known. It is put together from others and
@@ -101,6 +105,21 @@ func (b *basis) inputs() []*basis {
 	return s.found
 }
 
+// first is the first of the inputs, nil when there are none.
+func (b *basis) first() *basis {
+	if b.kind == read {
+		return b
+	}
+	if b.kind == several {
+		for _, part := range b.parts {
+			if at := part.first(); at != nil {
+				return at
+			}
+		}
+	}
+	return nil
+}
+
 // lacks are the places that keep the value from being known; none when it is.
 func (b *basis) lacks() []*basis {
 	var s search
@@ -177,11 +196,14 @@ func (s *search) add(at *basis) {
 	s.found = append(s.found, at)
 }
 
+// pointer writes a place out.
+func (b *basis) pointer() place.Pointer { return (&spot{b.above, b.words}).pointer() }
+
 // pointers is places as a document has them.
 func pointers(places []*basis) []any {
 	list := make([]any, len(places))
 	for i, at := range places {
-		list[i] = string((&spot{at.above, at.words}).pointer())
+		list[i] = string(at.pointer())
 	}
 	return list
 }

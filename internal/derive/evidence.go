@@ -9,6 +9,7 @@ import (
 	"io"
 	"io/fs"
 	"strings"
+	"sync"
 	"time"
 	"unicode/utf8"
 
@@ -27,19 +28,18 @@ func (d *deriver) evidence(files fs.FS) []any {
 	for _, n := range d.record.get("evidence").items() {
 		e := d.about(n, 8)
 		out = append(out, e)
-		var shot *captured
+		var found seen
 		if path := n.get("path").text(); files != nil && path != "" {
-			head, digest, present := look(files, path)
-			e.set("present", present)
-			if told := n.get("sha256").text(); present && told != "" {
-				e.set("digest_matches", strings.EqualFold(told, digest))
+			found = look(files, path)
+			e.set("present", found.present)
+			if told := n.get("sha256").text(); found.present && told != "" {
+				e.set("digest_matches", strings.EqualFold(told, found.digest))
 			}
-			if told := n.get("media_type").text(); present && told != "" {
-				e.set("type_matches", told == mediaType(head))
+			if told := n.get("media_type").text(); found.present && told != "" {
+				e.set("type_matches", told == found.mediaType)
 			}
-			shot = captureTime(head)
 		}
-		taken, day, method := moment(n, shot)
+		taken, day, method := moment(n, found.shot)
 		e.set("taken", d.exact(quantity.Time, taken, method))
 		if n.isPhoto() && day.known() && work.known() {
 			e.set("before_work", day.si < work.si)
@@ -50,30 +50,45 @@ func (d *deriver) evidence(files fs.FS) []any {
 
 func (n node) isPhoto() bool { return strings.HasPrefix(n.get("media_type").text(), "image/") }
 
+// seen is what is found of a file.
+type seen struct {
+	present   bool
+	digest    string // SHA-256 as hex digits
+	mediaType string // see mediaType
+	shot      *captured
+}
+
+// readers are for reading one file after another.
+var readers = sync.Pool{New: func() any { return bufio.NewReaderSize(nil, headBytes) }}
+
 // look reads one file of the job's folder. A path that leads out of the folder
 // and what is no plain file are not there.
-func look(files fs.FS, path string) (head []byte, digest string, present bool) {
+func look(files fs.FS, path string) seen {
 	if !fs.ValidPath(path) {
-		return nil, "", false
+		return seen{}
 	}
 	file, err := files.Open(path)
 	if err != nil {
-		return nil, "", false
+		return seen{}
 	}
 	defer func() { _ = file.Close() }() // only read from
 	if info, err := file.Stat(); err != nil || !info.Mode().IsRegular() {
-		return nil, "", false
+		return seen{}
 	}
-	r := bufio.NewReaderSize(file, headBytes)
-	if head, err = r.Peek(headBytes); err != nil && !errors.Is(err, io.EOF) {
-		return nil, "", false
+	r := readers.Get().(*bufio.Reader)
+	defer readers.Put(r)
+	r.Reset(file)
+	head, err := r.Peek(headBytes)
+	if err != nil && !errors.Is(err, io.EOF) {
+		return seen{}
 	}
-	head = bytes.Clone(head)
+	found := seen{present: true, mediaType: mediaType(head), shot: captureTime(head)}
 	sum := sha256.New()
 	if _, err := io.Copy(sum, r); err != nil {
-		return nil, "", false
+		return seen{}
 	}
-	return head, hex.EncodeToString(sum.Sum(nil)), true
+	found.digest = hex.EncodeToString(sum.Sum(nil))
+	return found
 }
 
 // mediaType tells the types that a record may claim by the first bytes of a

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"strconv"
 
+	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/quantity"
 )
 
@@ -46,6 +47,14 @@ func (v *value) Decimal() string {
 		return ""
 	}
 	return v.SI()
+}
+
+// Origin is the first of the places that a known value rests on.
+func (v *value) Origin() place.Pointer {
+	if at := v.first(); at != nil && v.known() {
+		return at.pointer()
+	}
+	return place.Root
 }
 
 // Len is the number of members.

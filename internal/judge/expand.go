@@ -179,7 +179,7 @@ func unknownLimits(row rulebook.Row) []string {
 func (e *expander) finding(q *asked, o outcome, v finding.Verdict) *finding.Finding {
 	e.findings = append(e.findings, q.blank)
 	f := &e.findings[len(e.findings)-1]
-	f.Subject, f.Verdict, f.At, f.Measured = o.subject, v, e.at(o.path), e.text(o.path)
+	f.Subject, f.Verdict, f.At = o.subject, v, e.at(o.path)
 	return f
 }
 
@@ -191,9 +191,9 @@ func (e *expander) add(q *asked, o outcome, v finding.Verdict, reason string) {
 		f.Message = f.Title + "."
 		f.Limit, f.Measured = q.limits[q.only].text, e.beside(q.limits[q.only], o.path)
 	case finding.NotApplicable:
-		f.Message = "Does not apply: " + reason + "."
+		f.Measured, f.Message = e.text(o.path), "Does not apply: "+reason+"."
 	default:
-		f.Message = "Cannot be decided: " + reason + "."
+		f.Measured, f.Message = e.text(o.path), "Cannot be decided: "+reason+"."
 	}
 }
 
@@ -224,7 +224,6 @@ func (e *expander) deficient(q *asked, bad []outcome) {
 // used.
 func (e *expander) unrecorded(q *asked, s outcome, missing []outcome) {
 	f := e.finding(q, s, finding.Unrecorded)
-	f.Measured = ""
 	f.Limit = q.limits[q.only].text
 	if len(missing) == 0 {
 		missing = []outcome{s}
@@ -291,9 +290,10 @@ func (e *expander) written(path place.Pointer) place.Pointer {
 	}
 	for p := path; p != "" && p != "/derived"; p = p.Parent() {
 		value, _ := record.At(e.input, p)
-		if inputs, ok := record.Get(value, "inputs").([]any); ok && len(inputs) > 0 {
-			text, _ := inputs[0].(string)
-			return place.Pointer(text)
+		if derived, ok := value.(record.Derived); ok {
+			if at := derived.Origin(); at != "" {
+				return at
+			}
 		}
 		if at, ok := record.Get(value, "at").(string); ok {
 			return place.Pointer(at)

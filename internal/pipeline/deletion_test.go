@@ -92,7 +92,7 @@ func newDeletion(p *pipeline.Pipeline, doc *record.Document, folder string) *del
 		d.found[f.Requirement+" "+f.Subject] = f
 	}
 	d.open = open(job)
-	d.derived = done.Input["derived"]
+	d.derived = record.Plain(done.Input["derived"])
 	return d
 }
 
@@ -136,7 +136,7 @@ func (d *deletion) check(t *testing.T, field place.Pointer, known map[string]boo
 	files := os.DirFS(d.folder)
 	if !known[template(field)] {
 		input, errs := d.pipeline.Derive(reduced, files)
-		if len(errs) > 0 || reflect.DeepEqual(input["derived"], d.derived) {
+		if len(errs) > 0 || reflect.DeepEqual(record.Plain(input["derived"]), d.derived) {
 			return // no rule can tell the difference
 		}
 	}

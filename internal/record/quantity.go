@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"strconv"
 
+	"github.com/slablint/slablint/internal/place"
 	"github.com/slablint/slablint/internal/quantity"
 )
 
@@ -12,6 +13,12 @@ import (
 type Measure interface {
 	Members
 	Decimal() string // in SI, as the member "si" has it; "" when it is not known
+}
+
+// A Derived is a Measure that was worked out from a record.
+type Derived interface {
+	Measure
+	Origin() place.Pointer // the first of the places that it rests on, "" where none was read
 }
 
 // Quantity is a recorded quantity in a canonical record: an object of "si"
