@@ -9,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"github.com/slablint/slablint/internal/archive"
 	"github.com/slablint/slablint/internal/finding"
 	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/pipeline"
@@ -32,7 +33,7 @@ func newDerive(w world) *cobra.Command {
 			}
 			doc, files, err := openRecord(w, args[0])
 			if err != nil {
-				return err
+				return reportErrors(w, []finding.Error{archive.AsError(args[0], err)})
 			}
 			derived, errs := p.Derive(doc, files)
 			if len(errs) > 0 {

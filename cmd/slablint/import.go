@@ -54,7 +54,7 @@ func importRows(sheet, mapping string) ([]intake.Row, error) {
 	}
 	text, err := os.ReadFile(mapping)
 	if err != nil {
-		return nil, err
+		return nil, inWords(mapping, err)
 	}
 	m, err := intake.ReadMapping(mapping, text, shape)
 	if err != nil {
@@ -62,7 +62,7 @@ func importRows(sheet, mapping string) ([]intake.Row, error) {
 	}
 	data, err := os.ReadFile(sheet)
 	if err != nil {
-		return nil, err
+		return nil, inWords(sheet, err)
 	}
 	table, err := intake.ReadTable(sheet, data, m.Sheet)
 	if err != nil {

@@ -32,7 +32,7 @@ func newPrint(w world) *cobra.Command {
 		RunE: func(_ *cobra.Command, args []string) error {
 			r, err := saved(args[0], w.in)
 			if err != nil {
-				return err
+				return inWords(args[0], err)
 			}
 			if f.pictures() {
 				if err := f.complete(&r, w.errs); err != nil {

@@ -11,6 +11,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"github.com/slablint/slablint/internal/archive"
 	"github.com/slablint/slablint/internal/finding"
 	"github.com/slablint/slablint/internal/outcome"
 	"github.com/slablint/slablint/internal/rulebook"
@@ -102,7 +103,32 @@ func (f *ruleFlags) rulebook() (*rulebook.Rulebook, error) {
 	case f.policyFiles != nil:
 		return rb.Extend(f.policyFiles)
 	}
-	return rb.Extend(os.DirFS(f.policy))
+	folder, err := openFolder(f.policy)
+	if err != nil {
+		return nil, err
+	}
+	return rb.Extend(folder)
+}
+
+// openFolder is a folder that must be there.
+func openFolder(path string) (fs.FS, error) {
+	switch info, err := os.Stat(path); {
+	case err != nil:
+		return nil, inWords(path, err)
+	case !info.IsDir():
+		return nil, fmt.Errorf("%s: this is a file, not a folder", path)
+	}
+	return os.DirFS(path), nil
+}
+
+// inWords is a failure of the file system as people say it; other errors stay
+// what they are.
+func inWords(path string, err error) error {
+	var failed *fs.PathError
+	if !errors.As(err, &failed) {
+		return err
+	}
+	return fmt.Errorf("%s: %s", path, archive.AsError(path, err).Message)
 }
 
 // stackOrAll is the chosen stack, or every built-in profile on its own.

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"os"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -22,7 +21,11 @@ func newTry(w world) *cobra.Command {
 			if err != nil {
 				return err
 			}
-			trials, err := rb.Try(cmd.Context(), os.DirFS(args[0]))
+			folder, err := openFolder(args[0])
+			if err != nil {
+				return err
+			}
+			trials, err := rb.Try(cmd.Context(), folder)
 			if err != nil {
 				return err
 			}

@@ -40,8 +40,12 @@ func AsError(name string, err error) finding.Error {
 		return finding.Error{File: at.Spot.File, Line: at.Spot.Line, Column: at.Spot.Column, Message: at.Message}
 	}
 	message := err.Error()
-	if errors.Is(err, fs.ErrNotExist) {
+	var failed *fs.PathError
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
 		message = "there is no such file or folder"
+	case errors.As(err, &failed): // the name is said already
+		message = "it cannot be read: " + failed.Err.Error()
 	}
 	return finding.Error{File: name, Line: 1, Column: 1, Message: message}
 }
