@@ -107,10 +107,10 @@ func (b *basis) inputs() []*basis {
 
 // first is the first of the inputs, nil when there are none.
 func (b *basis) first() *basis {
-	if b.kind == read {
+	switch b.kind {
+	case read:
 		return b
-	}
-	if b.kind == several {
+	case several:
 		for _, part := range b.parts {
 			if at := part.first(); at != nil {
 				return at
@@ -129,22 +129,28 @@ func (b *basis) lacks() []*basis {
 
 // why is why what is recorded at these places cannot be used, "" where nothing
 // is.
-func (b *basis) why() string {
-	if b.kind == refusal {
+func (b *basis) why() string { return new(search).why(b) }
+
+// search goes through the parts of a basis in their order, each once, and
+// collects places, each once.
+type search struct {
+	found   []*basis
+	visited []*basis
+}
+
+func (s *search) why(b *basis) string {
+	switch {
+	case b.known():
+		return ""
+	case b.kind == refusal:
 		return b.words
 	}
-	for _, part := range b.parts {
-		if why := part.why(); why != "" {
+	for _, part := range s.partsOf(b) {
+		if why := s.why(part); why != "" {
 			return why
 		}
 	}
 	return ""
-}
-
-// search collects places, each once, in the order of the parts.
-type search struct {
-	found   []*basis
-	visited []*basis
 }
 
 func (s *search) inputs(b *basis) {

@@ -51,7 +51,10 @@ func (v *value) Decimal() string {
 
 // Origin is the first of the places that a known value rests on.
 func (v *value) Origin() place.Pointer {
-	if at := v.first(); at != nil && v.known() {
+	if !v.known() {
+		return place.Root
+	}
+	if at := v.first(); at != nil {
 		return at.pointer()
 	}
 	return place.Root
