@@ -24,10 +24,26 @@ subjects contains [p.id, ["systems", i, "pipe", j, "drainage"]] if {
 
 exempt contains outcome if some outcome in pipes.outside
 
+# Pipe whose lower end lets the water go: that of a system stands in the pit, and
+# of pipe that is only roughed in it has to be said.
+open_below contains p.id if {
+	some s in input.systems
+	s.powered_by in {"fan", "passive"}
+	some p in s.pipe
+}
+
+open_below contains p.id if {
+	some s in input.systems
+	s.powered_by == "rough-in"
+	s.rough_in.drains_to_soil == true
+	some p in s.pipe
+}
+
 met contains p.id if {
 	some s in input.systems
 	some p in s.pipe
 	p.id in pipes.judged
+	p.id in open_below
 	p.drainage in limits.allowed.any_of
 }
 
@@ -39,7 +55,28 @@ deficient contains [p.id, ["systems", i, "pipe", j, "drainage"], "allowed"] if {
 	not p.drainage in limits.allowed.any_of
 }
 
+deficient contains [p.id, ["systems", i, "rough_in", "drains_to_soil"]] if {
+	some i, s in input.systems
+	s.powered_by == "rough-in"
+	s.rough_in.drains_to_soil == false
+	some p in s.pipe
+	p.id in pipes.judged
+}
+
 missing contains gap if some gap in pipes.unsaid
+
+missing contains [p.id, ["systems", i, "powered_by"]] if {
+	some i, s in input.systems
+	some p in s.pipe
+	not is_string(s.powered_by)
+}
+
+missing contains [p.id, ["systems", i, "rough_in", "drains_to_soil"]] if {
+	some i, s in input.systems
+	s.powered_by == "rough-in"
+	some p in s.pipe
+	not is_boolean(s.rough_in.drains_to_soil)
+}
 
 missing contains [p.id, ["systems", i, "pipe", j, "drainage"]] if {
 	some i, s in input.systems

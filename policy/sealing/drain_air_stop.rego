@@ -24,6 +24,13 @@ exempt contains [s.id, "this kind of system does not draw on drain tile"] if {
 	s.kind != "drain-tile"
 }
 
+without_tile contains [s.id, f.id] if {
+	some s in input.systems
+	some f in input.house.foundations
+	f.id in s.foundations
+	f.perimeter_drain == "none"
+}
+
 shut_off contains [s.id, f.id] if {
 	some s in input.systems
 	some f in input.house.foundations
@@ -42,15 +49,15 @@ stopped contains [s.id, f.id] if {
 
 exempt contains [s.id, "the tile does not run to daylight"] if {
 	some s in input.systems
-	count(s.foundations) > 0
-	count([1 | some [id, _] in shut_off; id == s.id]) == count(s.foundations)
+	count([1 | some [id, _] in shut_off; id == s.id]) > 0
+	count([1 | some [id, _] in (shut_off | without_tile); id == s.id]) == count(s.foundations)
 }
 
 met contains s.id if {
 	some s in input.systems
 	s.kind == "drain-tile"
 	count([1 | some [id, _] in stopped; id == s.id]) > 0
-	count([1 | some [id, _] in (shut_off | stopped); id == s.id]) == count(s.foundations)
+	count([1 | some [id, _] in ((shut_off | stopped) | without_tile); id == s.id]) == count(s.foundations)
 }
 
 deficient contains [s.id, ["house", "foundations", i, "drain_air_stop"], "stops"] if {
@@ -58,6 +65,7 @@ deficient contains [s.id, ["house", "foundations", i, "drain_air_stop"], "stops"
 	s.kind == "drain-tile"
 	some i, f in input.house.foundations
 	f.id in s.foundations
+	not [s.id, f.id] in without_tile
 	f.drain_ends == "daylight"
 	is_string(f.drain_air_stop)
 	not f.drain_air_stop in stops
@@ -77,6 +85,7 @@ missing contains [s.id, ["house", "foundations", i, "drain_ends"]] if {
 	some s in input.systems
 	some i, f in input.house.foundations
 	f.id in s.foundations
+	not [s.id, f.id] in without_tile
 	not is_string(f.drain_ends)
 }
 

@@ -26,11 +26,27 @@ test_unrecorded_end if verdict(tile({"drain_air_stop": "none"})) == "unrecorded"
 test_not_applicable_to_a_sump if verdict(tile({"drain_ends": "sump"})) == "not-applicable"
 
 test_one_of_two_areas_to_daylight if {
-	verdict({
-		"systems": [{"id": "s", "kind": "drain-tile", "foundations": ["f", "g"]}],
-		"house": {"foundations": [{"id": "f", "drain_ends": "sump"}, {"id": "g", "drain_ends": "daylight", "drain_air_stop": "trap"}]},
-	}) == "met"
+	verdict(two({"drain_ends": "sump"}, {"drain_ends": "daylight", "drain_air_stop": "trap"})) == "met"
 }
+
+two(first, second) := {
+	"systems": [{"id": "s", "kind": "drain-tile", "foundations": ["f", "g"]}],
+	"house": {"foundations": [object.union({"id": "f"}, first), object.union({"id": "g"}, second)]},
+}
+
+no_tile := {"perimeter_drain": "none"}
+
+test_an_area_without_tile_has_no_end if {
+	verdict(two({"drain_ends": "sump"}, no_tile)) == "not-applicable"
+	verdict(two({"drain_ends": "daylight", "drain_air_stop": "trap"}, no_tile)) == "met"
+	verdict(two({"drain_ends": "daylight", "drain_air_stop": "none"}, no_tile)) == "deficient"
+	got := rule.missing with data.profile as profile with input as two({}, no_tile)
+	got == {["s", ["house", "foundations", 0, "drain_ends"]]}
+}
+
+test_a_system_on_tile_has_some if verdict(two(no_tile, no_tile)) == "unrecorded"
+
+test_not_said_where_tile_runs_exempts_nothing if verdict(two({"drain_ends": "sump"}, {})) == "unrecorded"
 
 test_not_applicable_to_a_slab_system if verdict({"systems": [{"id": "s", "kind": "sub-slab"}]}) == "not-applicable"
 
