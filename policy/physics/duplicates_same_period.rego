@@ -34,6 +34,17 @@ deficient contains [d.id, ["derived", "duplicates", i, "end_difference"], "apart
 	d.end_difference.si > limits.apart.si
 }
 
+untimed contains d.id if {
+	some d in input.derived.duplicates
+	not is_number(d.start_difference.si)
+}
+
+untimed contains d.id if {
+	some d in input.derived.duplicates
+	not is_number(d.end_difference.si)
+}
+
 undetermined contains [d.id, ["derived", "duplicates", i, "start_difference"], "the times of both tests are not all recorded"] if {
 	some i, d in input.derived.duplicates
+	d.id in untimed
 }

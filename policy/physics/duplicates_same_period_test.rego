@@ -22,6 +22,17 @@ test_deficient_when_ends_differ if verdict(record({"si": 0}, {"si": 86400})) == 
 
 test_undetermined_without_times if verdict(record({"si": 0}, {})) == "undetermined"
 
+test_undetermined_without_a_start if verdict(record({}, {"si": 0})) == "undetermined"
+
+# The judge then says that the limit is unknown.
+test_no_limit_decides_nothing if {
+	unknown := {"physics": {"duplicates_same_period": {"apart": {}}}}
+	job := record({"si": 0}, {"si": 0})
+	"unrecorded" == lib.verdict(rule, "a/b") with input as job with data.profile as unknown
+	got := rule.undetermined with input as job with data.profile as unknown
+	count(got) == 0
+}
+
 test_unrecorded_without_tests if {
 	"unrecorded" == lib.verdict(rule, "measurements") with input as {} with data.profile as profile
 }
