@@ -18,6 +18,14 @@ test_met_at_free_delivery if verdict(record({"si": 0.08}, curve)) == "met"
 
 test_deficient_beyond if verdict(record({"si": 0.0801}, curve)) == "deficient"
 
+test_of_two_ends_the_larger_counts if {
+	ends := array.concat(curve, [{"flow": {"si": 0.1}, "pressure": {"si": 0}}])
+	verdict(record({"si": 0.09}, ends)) == "met"
+	verdict(record({"si": 0.11}, ends)) == "deficient"
+	got := rule.deficient with input as record({"si": 0.09}, ends)
+	count(got) == 0
+}
+
 test_undetermined_without_a_flow if verdict(record({}, curve)) == "undetermined"
 
 test_undetermined_without_the_end_of_the_curve if verdict(record({"si": 0.08}, [curve[0]])) == "undetermined"
