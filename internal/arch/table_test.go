@@ -22,7 +22,7 @@ var rooms = []room{
 	{"airflow", ""},
 	{"geometry", ""},
 	{"radon", "quantity"},
-	{"derive", "quantity place airflow geometry radon"},
+	{"derive", "quantity place record airflow geometry radon"},
 	{"policy", ""},
 	{"rulebook", "finding quantity record policy schema"},
 	{"judge", "place finding quantity record rulebook"},

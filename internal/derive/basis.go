@@ -107,14 +107,15 @@ func (b *basis) inputs() []*basis {
 
 // first is the first of the inputs, nil when there are none.
 func (b *basis) first() *basis {
-	switch b.kind {
-	case read:
+	if b.kind == read {
 		return b
-	case several:
-		for _, part := range b.parts {
-			if at := part.first(); at != nil {
-				return at
-			}
+	}
+	if b.kind != several {
+		return nil
+	}
+	for _, part := range b.parts {
+		if at := part.first(); at != nil {
+			return at
 		}
 	}
 	return nil
@@ -154,13 +155,14 @@ func (s *search) why(b *basis) string {
 }
 
 func (s *search) inputs(b *basis) {
-	switch b.kind {
-	case read:
+	if b.kind == read {
 		s.add(b)
-	case several:
-		for _, part := range s.partsOf(b) {
-			s.inputs(part)
-		}
+	}
+	if b.kind != several {
+		return
+	}
+	for _, part := range s.partsOf(b) {
+		s.inputs(part)
 	}
 }
 
