@@ -51,13 +51,19 @@ func canonical(t testing.TB, name string, data []byte) map[string]any {
 	if errs := v.Check(doc); len(errs) > 0 {
 		t.Fatalf("%s is no valid record: %+v", name, errs)
 	}
+	return asRead(t, doc)
+}
+
+// asRead is the canonical form of a record that is known to be valid.
+func asRead(t testing.TB, doc *record.Document) map[string]any {
+	t.Helper()
 	shape, err := record.ParseShape(schema.Job())
 	if err != nil {
 		t.Fatal(err)
 	}
 	input, unreadable := doc.Canonical(shape)
 	if len(unreadable) > 0 {
-		t.Fatalf("%s: %v", name, unreadable[0])
+		t.Fatalf("%s: %v", doc.Name, unreadable[0])
 	}
 	return input
 }
