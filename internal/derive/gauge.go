@@ -11,7 +11,7 @@ import (
 // readGauge finds the last reading with the fan on, what it looks like next to
 // the fan's shut-off pressure, and the flow it implies.
 func (s *system) readGauge(d *deriver) {
-	s.shown = s.lastReading()
+	s.readings()
 	shutOff, scale := s.shutOff, figure{basis: nothing}
 	if ending := s.gauge.get("range"); ending.exists() {
 		scale = ending.quantity()
@@ -42,53 +42,44 @@ func (s *system) readGauge(d *deriver) {
 	}
 }
 
-// lastReading is the last reading taken with the fan on.
-func (s *system) lastReading() figure {
-	last, f := s.reading(func(at, best float64) bool { return at >= best })
-	if last.exists() {
-		s.shownAt = last.get("value")
-	}
-	return f
-}
-
-// firstReading is the first reading taken with the fan on.
-func (s *system) firstReading() figure {
-	_, f := s.reading(func(at, best float64) bool { return at < best })
-	return f
-}
-
-// reading is one of those taken with the fan on, by their times. One that does
-// not say whether the fan was on could be it, and so could one of several that
-// does not say when it was taken.
-func (s *system) reading(better func(at, best float64) bool) (node, figure) {
+// readings finds the first and the last reading taken with the fan on, by their
+// times. One that does not say whether the fan was on could be either, and so
+// could one of several that does not say when it was taken.
+func (s *system) readings() {
 	list := s.gauge.get("readings")
 	said, times := nothing, nothing
-	var taken []node
+	var first, last node
+	var from, to figure // when they were taken
+	taken := 0
 	for _, n := range list.items() {
 		on, b := n.get("fan_on").said()
 		said = join(said, b)
-		if on {
-			taken = append(taken, n)
+		if !on {
+			continue
 		}
-	}
-	if len(taken) == 0 {
-		return node{}, figure{basis: join(list.lack(), said)}
-	}
-	best := taken[0]
-	when := best.get("at").quantity()
-	if len(taken) > 1 {
-		times = when.basis
-	}
-	for _, n := range taken[1:] {
 		at := n.get("at").quantity()
 		times = join(times, at.basis)
-		if better(at.si, when.si) {
-			best, when = n, at
+		if taken++; taken == 1 || at.si < from.si {
+			first, from = n, at
+		}
+		if taken == 1 || at.si >= to.si {
+			last, to = n, at
 		}
 	}
-	f := best.get("value").quantity()
-	f.basis = join(f.basis, best.get("fan_on").read(), times, said)
-	return best, f
+	switch taken {
+	case 0:
+		s.shown.basis = join(list.lack(), said)
+		s.shownFirst = s.shown
+		return
+	case 1:
+		times = nothing
+	}
+	value := func(n node) figure {
+		f := n.get("value").quantity()
+		f.basis = join(f.basis, n.get("fan_on").read(), times, said)
+		return f
+	}
+	s.shown, s.shownAt, s.shownFirst = value(last), last.get("value"), value(first)
 }
 
 // tapAt is the segment whose end carries the gauge's tap, or the suction point

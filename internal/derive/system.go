@@ -32,6 +32,7 @@ type system struct {
 
 	shutOff        figure // Pa
 	shown          figure // Pa, the last reading of the gauge
+	shownFirst     figure // Pa, the first
 	shownAt        node   // where it is recorded
 	verdict        airflow.GaugeVerdict
 	gaugeSays      *basis  // of the suction in the pits as far as the gauge tells it

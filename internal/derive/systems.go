@@ -123,7 +123,7 @@ func (d *deriver) fanValues(s *system, e *entry) {
 	}
 	e.set("gauge_share", d.model(quantity.Ratio, quotient(s.shown, shutOff), "reading over shut-off pressure"))
 	mark := s.gauge.get("start_mark").quantity()
-	e.set("start_mark_difference", d.exact(quantity.Pressure, apart(mark, s.firstReading()), "start mark against the first reading with the fan on, either way"))
+	e.set("start_mark_difference", d.exact(quantity.Pressure, apart(mark, s.shownFirst), "start mark against the first reading with the fan on, either way"))
 	e.set("gauge_change", d.exact(quantity.Ratio, quotient(difference(s.shown, mark), mark), "last reading less start mark, over the mark"))
 	// Only drawings ask for the curves, and solving them takes time.
 	if s.siteCurve != nil {

@@ -16,8 +16,9 @@ func (s *system) connect() {
 	case len(s.points) == 0:
 		lacks = join(lacks, points.lack())
 	}
+	named := s.named()
 	for i, seg := range s.segments {
-		lacks = join(lacks, s.follow(i), s.begin(i))
+		lacks = join(lacks, s.follow(i, named), s.begin(i))
 		if seg.next >= 0 {
 			s.segments[seg.next].from = append(s.segments[seg.next].from, i)
 		}
@@ -37,25 +38,22 @@ func (s *system) connect() {
 // follow finds the segment that one flows into: the one it names, else the next
 // in the list unless the air of that comes from elsewhere. Where legs meet, each
 // says so: left out by mistake it would move the leg.
-func (s *system) follow(i int) *basis {
+func (s *system) follow(i int, named segmentNames) *basis {
 	seg := s.segments[i]
 	seg.next = -1
 	into := seg.get("flows_into")
 	switch {
 	case into.exists():
-		for j, other := range s.segments {
-			switch {
-			case other.id() != into.text() || into.text() == "":
-			case j == i:
-				return refused("a segment does not flow into itself", into)
-			default:
-				seg.next = j
-				return nothing
-			}
+		j, known := named.index[into.text()]
+		switch {
+		case !known:
+			return refused("no segment of this system has this id", into)
+		case j == i:
+			return refused("a segment does not flow into itself", into)
 		}
-		return refused("no segment of this system has this id", into)
+		seg.next = j
 	case i+1 == len(s.segments):
-	case s.segments[i+1].get("starts_at").exists(), s.isJoined(i + 1):
+	case s.segments[i+1].get("starts_at").exists(), named.joined[i+1]:
 		return into.lack()
 	default:
 		seg.next = i + 1
@@ -63,10 +61,26 @@ func (s *system) follow(i int) *basis {
 	return nothing
 }
 
-// isJoined says whether some segment names another as the one it flows into.
-func (s *system) isJoined(i int) bool {
-	id := s.segments[i].id()
-	return id != "" && slices.ContainsFunc(s.segments, func(seg *segment) bool { return seg.get("flows_into").text() == id })
+// segmentNames finds segments by their ids.
+type segmentNames struct {
+	index  map[string]int
+	joined []bool // whether some segment names this one as that which it flows into
+}
+
+func (s *system) named() segmentNames {
+	n := segmentNames{make(map[string]int, len(s.segments)), make([]bool, len(s.segments))}
+	for i, seg := range s.segments {
+		id := seg.id()
+		if _, taken := n.index[id]; id != "" && !taken {
+			n.index[id] = i
+		}
+	}
+	for _, seg := range s.segments {
+		if i, known := n.index[seg.get("flows_into").text()]; known {
+			n.joined[i] = true
+		}
+	}
+	return n
 }
 
 // begin finds the suction point that a segment starts at.

@@ -28,11 +28,20 @@ func Compute(dim Dimension, si float64, unitName string, digits int) (Computed, 
 		return Computed{}, fmt.Errorf("%s: %w", dim, err)
 	}
 	c := Computed{si, u, int8(min(max(digits, 1), derivedDigits))}
-	if c.isPlain() {
+	if c.isPlain() || u.surelyHolds(si) {
 		return c, nil
 	}
 	_, err = c.exactly()
 	return c, err
+}
+
+// surelyHolds tells of instants and temperatures, which are written exactly,
+// that a value is well within what they can be.
+func (u *unit) surelyHolds(si float64) bool {
+	if u.dimension == Temperature {
+		return si > 0 && si < 1e12
+	}
+	return (u.dimension == Time || u.dimension == Date) && si > -62e9 && si < 253e9
 }
 
 // unit is find, quick for a unit that is named by its symbol.
