@@ -8,9 +8,9 @@ import (
 	"unicode"
 )
 
-// Every figure is as wide as this, px. On a telephone it shrinks by a quarter,
-// which leaves its texts readable; on a sheet two stand side by side.
-const figureWidth = 480.0
+// Every figure is as wide as this, px. It fits a telephone; on a sheet two stand
+// side by side, and their small letters are still 7 pt.
+const figureWidth = 420.0
 
 // canvas writes SVG. Colours come from classes, so that they follow the page in
 // light, dark and print; shapes, line kinds and words say the same without them.

@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -150,7 +151,7 @@ func TestImpossibleReadingIsShown(t *testing.T) {
 		t.Errorf("alternative %q", f.Alt)
 	}
 	y := find(parse(t, f.SVG), "line", "ink", "dot")[0].num(t, "y1")
-	if y < 26 || y > 270 {
+	if y < 26 || y > 250 {
 		t.Errorf("the reading stands at y=%v, outside the plot", y)
 	}
 }
@@ -196,6 +197,48 @@ func TestRadonChartByItsAxis(t *testing.T) {
 			}
 			near(t, "level", axis.at(levels[0].num(t, "y1"))/c.level, 1, 0.001)
 		})
+	}
+}
+
+// Levels near each other, of one value, at the edge, and results near them: no
+// line runs through words, no words cover others, and each name stays whole.
+func TestLevelsAndResultsKeepApart(t *testing.T) {
+	// 148, 100 and 74 Bq/m3 are 4.0, 2.7 and 2.0 pCi/L; 200 is Canada's guideline.
+	named := []Level{
+		{Name: "action level", Concentration: 148, Text: "4.0 pCi/L"}, {Name: "guideline", Concentration: 200, Text: "200 Bq/m3"},
+		{Name: "reference level", Concentration: 100, Text: "100 Bq/m3"}, {Name: "worth lowering from", Concentration: 74, Text: "2.0 pCi/L"},
+	}
+	alike := slices.Clone(named)
+	for i := range alike {
+		alike[i].Concentration = 100
+	}
+	for name, levels := range map[string][]Level{"four": named, "three": named[1:], "alike": alike, "one": named[:1], "none": nil} {
+		for _, result := range []string{"0.9", "1.9", "2.05", "2.7", "3.9", "4.1", "12.4", "90"} {
+			f := figure(t, Figures(input(t, house, edit{"result: 0.9 pCi/L", "result: " + result + " pCi/L"}), Terms{Levels: levels}), "radon")
+			root := parse(t, f.SVG)
+			texts, rooms := words(t, root)
+			for i, room := range rooms {
+				for _, line := range strokes(t, root) {
+					if length := struck(t, line, room); length > 4 {
+						t.Errorf("%s levels, %s pCi/L: %.0f px of a line (%s) run through %q", name, result, length, line.attr("class"), texts[i].Text)
+					}
+				}
+				for k, other := range rooms[:i] {
+					if room.overlap(other) > 0.15*math.Min(room.w*room.h, other.w*other.h) {
+						t.Errorf("%s levels, %s pCi/L: %q and %q cover each other", name, result, texts[i].Text, texts[k].Text)
+					}
+				}
+			}
+			var said []string
+			for _, s := range texts {
+				said = append(said, s.Text)
+			}
+			for _, l := range levels {
+				if !strings.Contains(strings.Join(said, " "), l.Name+" "+l.Text) {
+					t.Errorf("%s levels: %s %s is not written as a whole in %q", name, l.Name, l.Text, said)
+				}
+			}
+		}
 	}
 }
 

@@ -12,7 +12,7 @@ import (
 
 const (
 	elevationMargin = 14.0  // px
-	tallest         = 420.0 // px, from the ground to the top of an elevation
+	tallest         = 368.0 // px, from the ground to the top of an elevation
 	farAway         = 6.0   // times the clearance, beyond which an opening is only listed
 )
 
@@ -60,14 +60,16 @@ func elevation(job view, system int, terms Terms) (Figure, bool) {
 	e := lay(openings, levels, height, grounded, terms)
 	e.ground(job, system, height, grounded)
 	e.levels(levels)
-	e.zone(openings, terms, height, grounded, inMetres)
+	e.zone(openings, terms, height, grounded)
 	e.outlines(openings)
-	e.outlet(id, grounded, job.words(at.Append("height_above_grade")))
+	e.pipe()
+	e.outletNames(id, grounded, job.words(at.Append("height_above_grade")))
+	e.radiusName(openings, terms, inMetres)
 	e.distances(openings)
 	e.scaleBar(elevationMargin, e.height-12, e.scale, inMetres)
 
 	return drawn(e.canvas, "elevation-"+id, "Outlet of "+id+" and the openings round it",
-		elevationWords(job, at, openings, grounded, terms), elevationKey(job, id, openings, levels, terms)), true
+		elevationWords(job, at, openings, grounded, terms), elevationKey(job, id, openings, levels, terms, inMetres)), true
 }
 
 // setAside keeps an opening far away from shrinking all the rest.
@@ -141,7 +143,7 @@ func lay(openings []seen, levels []level, height float64, grounded bool, terms T
 	e := upright{left: left, high: high, scale: scale, shift: (wide - (right-left)*scale) / 2, wide: wide}
 	e.floor = elevationMargin + (high-low)*scale
 	e.canvas = newCanvas(e.floor + 52)
-	e.labels.frame.w = wide
+	e.labels.frame.h = e.floor
 	return e
 }
 
@@ -158,6 +160,8 @@ func (e upright) ground(job view, system int, height float64, grounded bool) {
 			e.rect("wall", left, e.y(-above), right-left, e.y(-height)-e.y(-above))
 			e.line("thin", left, e.y(-above), left, e.y(-height))
 			e.line("thin", right, e.y(-above), right, e.y(-height))
+			e.labels.takeLine(left, e.y(-above), left, e.y(-height))
+			e.labels.takeLine(right, e.y(-above), right, e.y(-height))
 		}
 	}
 	e.rect("ground", 0, e.floor, figureWidth, e.height-e.floor)
@@ -197,64 +201,16 @@ func (e upright) levels(levels []level) {
 	for _, l := range levels {
 		y := e.y(l.at)
 		e.line("thin dash", 0, y, e.wide, y)
+		e.labels.takeLine(0, y, e.wide, y)
 		name := math.Max(y, free)
 		e.line("thin", e.wide, y, e.wide+8, name)
+		e.labels.takeLine(e.wide, y, e.wide+8, name)
 		for _, part := range strings.Split(l.name, ", ") {
-			e.text("small", "start", e.wide+11, name+4, part)
+			e.label("small", part, spot{"start", e.wide + 11, name + 4})
 			name += 14
 		}
 		free = name
 	}
-}
-
-// zone draws where an opening would be too close: its nearest place inside the
-// circle and not below the line under which openings do not count. Openings of
-// neighbors count there too.
-func (e upright) zone(openings []seen, terms Terms, height float64, grounded, inMetres bool) {
-	if terms.Clearance <= 0 {
-		return
-	}
-	radius := terms.Clearance * e.scale
-	window := box{0, 0, e.wide, e.floor}
-	if terms.Waiver > 0 && (!grounded || terms.Waiver < height) {
-		line := e.y(-terms.Waiver)
-		if slices.ContainsFunc(openings, func(o seen) bool { return o.adjacent }) {
-			e.openWindow(box{0, line, e.wide, e.floor - line})
-			e.circle("thin dash", e.x(0), e.y(0), radius)
-			e.closeWindow()
-		}
-		window.h = line
-		half := math.Sqrt(math.Max(0, terms.Clearance*terms.Clearance-terms.Waiver*terms.Waiver))
-		e.line("bad dash", e.x(-half), line, e.x(half), line)
-		e.labels.takeLine(e.x(-half), line, e.x(half), line)
-		e.label("small", lengthText(terms.Waiver, inMetres)+" below", spot{"start", e.x(-half) + 4, line + 15}, spot{"end", e.x(half) - 4, line + 15},
-			spot{"end", e.x(-half) - 4, line + 4}, spot{"start", e.x(half) + 4, line + 4})
-	}
-	e.openWindow(window)
-	e.circle("zone", e.x(0), e.y(0), radius)
-	e.closeWindow()
-	e.labels.takeArc(e.x(0), e.y(0), radius)
-	e.radius(openings, terms, inMetres)
-}
-
-// radius draws how far the zone reaches, on the side where fewer openings are.
-func (e upright) radius(openings []seen, terms Terms, inMetres bool) {
-	side := 1.0
-	for _, o := range openings {
-		if o.drawnToScale && o.across > 0 {
-			side = -1
-		}
-	}
-	up := math.Min(math.Pi/7, math.Asin(math.Min(1, 0.9*e.high/terms.Clearance)))
-	x, y := e.x(side*math.Cos(up)*terms.Clearance), e.y(math.Sin(up)*terms.Clearance)
-	e.line("thin", e.x(0), e.y(0), x, y)
-	e.leave(x, y)
-	text := terms.ClearanceText
-	if text == "" {
-		text = lengthText(terms.Clearance, inMetres)
-	}
-	mx, my := (e.x(0)+2*x)/3, (e.y(0)+2*y)/3
-	e.label("small", text, spot{"middle", mx, my - 8}, spot{"middle", mx, my + 18}, spot{"middle", mx - side*20, my + 22})
 }
 
 // outlines draws the openings themselves.
@@ -268,17 +224,20 @@ func (e upright) outlines(openings []seen) {
 			class = "ink dash"
 		}
 		e.rect(class, e.x(o.left), e.y(o.top), (o.right-o.left)*e.scale, (o.top-o.bottom)*e.scale)
-		for _, m := range []float64{o.left, o.right} {
-			e.labels.takeLine(e.x(m), e.y(o.top), e.x(m), e.y(o.bottom))
-		}
+		left, right, top, bottom := e.x(o.left), e.x(o.right), e.y(o.top), e.y(o.bottom)
+		e.labels.takeLine(left, top, left, bottom)
+		e.labels.takeLine(right, top, right, bottom)
+		e.labels.takeLine(left, top, right, top)
+		e.labels.takeLine(left, bottom, right, bottom)
 		e.leave(e.x(o.across), e.y(o.nearest))
+		e.labels.take(box{e.x(o.across) - 4, e.y(o.nearest) - 4, 8, 8})
 	}
 }
 
 // distances draws a line from the outlet to each opening: whole and crossed
 // when too close, broken when far enough, dotted when neither is known.
 func (e upright) distances(openings []seen) {
-	direct := 0
+	direct, badges := 0, make([][2]float64, len(openings))
 	for _, o := range openings {
 		if o.drawnToScale {
 			direct++
@@ -300,7 +259,8 @@ func (e upright) distances(openings []seen) {
 		}
 		e.line(class, e.x(0), e.y(0), x, y)
 		e.solid(x, y)
-		e.badge(fmt.Sprint(i+1), e.x((o.left+o.right)/2), e.y((o.top+o.bottom)/2))
+		bx, by := e.badge(fmt.Sprint(i+1), e.x((o.left+o.right)/2), e.y((o.top+o.bottom)/2), 0)
+		badges[i] = [2]float64{bx, by}
 	}
 	for i, o := range openings {
 		failing := o.standing == TooClose || o.standing == Allowed
@@ -311,15 +271,16 @@ func (e upright) distances(openings []seen) {
 		if failing {
 			style = "badtext"
 		}
-		e.label(style, fmt.Sprintf("%d: %s", i+1, o.words), e.beside(e.x(o.across), e.y(o.nearest))...)
+		e.label(style, fmt.Sprintf("%d: %s", i+1, o.words), e.beside(o, badges[i])...)
 	}
 }
 
-// beside are spots along a line from the outlet, just above and below it.
-func (e upright) beside(x, y float64) []spot {
+// beside are spots along the line from the outlet to an opening, just above and
+// below it, then those round the opening and its badge.
+func (e upright) beside(o seen, badge [2]float64) []spot {
 	var spots []spot
 	at := func(share float64) (float64, float64) {
-		return e.x(0) + share*(x-e.x(0)), e.y(0) + share*(y-e.y(0))
+		return e.x(share * o.across), e.y(share * o.nearest)
 	}
 	shares := []float64{0.55, 0.75, 0.4, 0.9}
 	for _, off := range []float64{-6, 16} {
@@ -330,11 +291,20 @@ func (e upright) beside(x, y float64) []spot {
 	}
 	for _, share := range shares {
 		mx, my := at(share)
-		spots = append(spots, spot{"start", mx + 9, my + 4}, spot{"end", mx - 9, my + 4}, spot{"middle", mx, my - 20}, spot{"middle", mx, my + 30})
+		spots = append(spots, spot{"start", mx + 9, my + 4}, spot{"end", mx - 9, my + 4})
+	}
+	bx, by := badge[0], badge[1]
+	spots = append(spots, spot{"start", bx + 13, by + 4}, spot{"end", bx - 13, by + 4}, spot{"middle", bx, by - 13}, spot{"middle", bx, by + 22},
+		spot{"start", bx + 13, by - 2}, spot{"end", bx - 13, by - 2})
+	left, right, top, bottom := e.x(o.left), e.x(o.right), e.y(o.top), e.y(o.bottom)
+	for _, off := range []float64{0, 12} {
+		up, down := top-6-off, bottom+14+off
+		spots = append(spots, spot{"middle", (left + right) / 2, up}, spot{"middle", (left + right) / 2, down},
+			spot{"start", left, up}, spot{"end", right, up}, spot{"start", left, down}, spot{"end", right, down},
+			spot{"start", right + 6 + off, (top+bottom)/2 + 4}, spot{"end", left - 6 - off, (top+bottom)/2 + 4})
 	}
 	mx, my := at(0.5)
-	spots = append(spots, around(mx, my, 26)...)
-	return spots
+	return append(spots, around(mx, my, 26)...)
 }
 
 // leave keeps words off a line from the outlet, but for its beginning, where all
@@ -350,24 +320,31 @@ func (e upright) leave(x, y float64) {
 // solid marks the nearest place of an opening.
 func (e upright) solid(x, y float64) { e.circle("solid", x, y, 2.5) }
 
-// outlet draws the pipe and how high it ends.
-func (e upright) outlet(id string, grounded bool, words string) {
+// pipe draws the pipe up to the outlet.
+func (e upright) pipe() {
 	x, y := e.x(0), e.y(0)
-	bottom := e.floor
-	e.line("ink", x-4, y, x-4, bottom)
-	e.line("ink", x+4, y, x+4, bottom)
+	e.line("ink", x-4, y, x-4, e.floor)
+	e.line("ink", x+4, y, x+4, e.floor)
 	e.circle("solid", x, y, 4)
-	e.labels.take(box{x - 8, y - 9, 16, bottom - y + 9})
+	e.labels.take(box{x - 8, y - 9, 16, e.floor - y + 9})
+}
+
+// outletNames writes whose outlet it is and how high it ends.
+func (e upright) outletNames(id string, grounded bool, words string) {
+	x, y, bottom := e.x(0), e.y(0), e.floor
+	dim := x + 13
+	if grounded {
+		e.line("thin", dim, y, dim, bottom)
+		e.line("thin", dim-4, y, dim+4, y)
+		e.line("thin", dim-4, bottom, dim+4, bottom)
+		e.labels.take(box{dim - 4, y, 8, bottom - y})
+	}
 	e.label("strong", "outlet "+short(id, 24), spot{"middle", x, y - 10}, spot{"start", x + 10, y - 8}, spot{"end", x - 10, y - 8},
-		spot{"middle", x, y - 26}, spot{"middle", x, y - 42})
+		spot{"middle", x, y - 26}, spot{"middle", x, y - 42}, spot{"end", x + 4, y - 10}, spot{"end", x + 4, y - 26}, spot{"start", dim + 6, y + 16}, spot{"end", x - 10, y + 16},
+		spot{"start", dim + 6, y + 36}, spot{"end", x - 10, y + 36})
 	if !grounded {
 		return
 	}
-	dim := x + 13
-	e.line("thin", dim, y, dim, bottom)
-	e.line("thin", dim-4, y, dim+4, y)
-	e.line("thin", dim-4, bottom, dim+4, bottom)
-	e.labels.take(box{dim - 4, y, 8, bottom - y})
 	low := bottom - 8
 	e.label("small", words+" above ground", spot{"start", dim + 6, low}, spot{"end", x - 9, low}, spot{"start", dim + 6, low - 16}, spot{"end", x - 9, low - 16},
 		spot{"start", dim + 6, (y + bottom) / 2}, spot{"end", x - 9, (y + bottom) / 2})

@@ -58,7 +58,7 @@ func (o seen) judged(terms Terms) string {
 	return o.standing.String()
 }
 
-func elevationKey(job view, id string, openings []seen, levels []level, terms Terms) []string {
+func elevationKey(job view, id string, openings []seen, levels []level, terms Terms, inMetres bool) []string {
 	var key []string
 	for i, o := range openings {
 		words := o.id
@@ -84,7 +84,7 @@ func elevationKey(job view, id string, openings []seen, levels []level, terms Te
 		key = append(key, "Tinted, with a broken edge: the zone in which an opening would be too close.")
 	}
 	if terms.Clearance > 0 && terms.Waiver > 0 {
-		key = append(key, "Thick broken line: an opening wholly below it does not count, unless it is a neighbor's.")
+		key = append(key, "Thick broken line, "+lengthText(terms.Waiver, inMetres)+" below the outlet: an opening wholly below it does not count, unless it is a neighbor's.")
 	}
 	return key
 }

@@ -28,7 +28,7 @@ func fanChart(job view, system int, terms Terms) (Figure, bool) {
 	if !ok {
 		return Figure{}, false
 	}
-	c := newCanvas(318)
+	c := newCanvas(288)
 	highFlow, high := 0.0, s.shutOff
 	for _, p := range s.fan {
 		highFlow, high = math.Max(highFlow, p[0]), math.Max(high, p[1])
@@ -42,7 +42,7 @@ func fanChart(job view, system int, terms Terms) (Figure, bool) {
 		high = math.Max(high, s.operating[1])
 	}
 	const strip = 104 // px for the gauge on the right
-	p := newChart(c, box{12, 26, figureWidth - 12 - 12 - strip, 280},
+	p := newChart(c, box{12, 26, figureWidth - 12 - 12 - strip, 250},
 		span{0, highFlow * 1.04}, span{math.Min(0, lowest(s.reading)) * 1.1, high * 1.12},
 		"flow, "+s.flowUnit, "static pressure, "+s.unit)
 	p.fanLines(s)
@@ -118,17 +118,20 @@ func (ch *chart) fanPoints(s fanState) {
 		ch.path("solid", [][2]float64{{x, foot - 12}, {x - 5, foot - 3}, {x + 5, foot - 3}}, true)
 		ch.label("small", "measured flow", spot{"middle", x, foot - 18}, spot{"start", x + 9, foot - 6}, spot{"end", x - 9, foot - 6})
 	}
-	if s.operating != nil {
-		x, y := ch.across(s.operating[0]), ch.down(s.operating[1])
-		ch.circle("hole", x, y, 5.5)
+	var names []func() // written when both marks stand
+	mark := func(at *[2]float64, class, words string, draw func(x, y float64)) {
+		if at == nil {
+			return
+		}
+		x, y := ch.across(at[0]), ch.down(at[1])
+		draw(x, y)
 		ch.labels.take(box{x - 6, y - 6, 12, 12})
-		ch.label("strong", "operating point", around(x, y, 6)[2:]...)
+		names = append(names, func() { ch.label(class, words, around(x, y, 6)[2:]...) })
 	}
-	if s.byGauge != nil {
-		x, y := ch.across(s.byGauge[0]), ch.down(s.byGauge[1])
-		ch.rect("hole", x-5, y-5, 10, 10)
-		ch.labels.take(box{x - 6, y - 6, 12, 12})
-		ch.label("small", "flow by gauge", around(x, y, 6)[2:]...)
+	mark(s.operating, "strong", "operating point", func(x, y float64) { ch.circle("hole", x, y, 5.5) })
+	mark(s.byGauge, "small", "flow by gauge", func(x, y float64) { ch.rect("hole", x-5, y-5, 10, 10) })
+	for _, write := range names {
+		write()
 	}
 	ch.name("fan", s.fan, 0.2)
 	ch.name("pipe and soil", ch.within(s.pipe), 0.9)
@@ -159,7 +162,7 @@ func (ch *chart) name(words string, points [][2]float64, share float64) {
 func (ch *chart) gauge(s fanState, terms Terms) {
 	x := ch.box.x + ch.box.w + 20
 	const width = 13
-	ch.text("small strong", "start", x-6, 15, "gauge")
+	ch.text("small strong", "middle", x+width/2, 15, "gauge")
 	if s.shutOff > 0 {
 		low, high := airflow.UsableShares()
 		top, bottom := ch.down(high*s.shutOff), ch.down(low*s.shutOff)
@@ -169,13 +172,13 @@ func (ch *chart) gauge(s fanState, terms Terms) {
 		}
 	}
 	ch.rect("ink", x, ch.box.y, width, ch.box.h)
-	labelled := x + width + 8
+	labelled := x + width + 11
 	if s.reading != nil {
 		y := ch.down(*s.reading)
 		ch.line("ink dot", ch.box.x+ch.box.w, y, x, y)
 		ch.path("solid", [][2]float64{{x + width, y}, {x + width + 8, y - 5}, {x + width + 8, y + 5}}, true)
 		ch.labels.take(box{x, y - 5, width + 8, 10})
-		ch.label("small", "reads "+tickText(*s.reading), spot{"start", labelled + 3, y + 4})
+		ch.label("small", "reads "+tickText(*s.reading), spot{"start", labelled, y + 4})
 	}
 	if s.mark != nil {
 		y := ch.down(*s.mark)

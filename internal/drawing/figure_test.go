@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -76,29 +77,40 @@ func TestEverythingIsNamed(t *testing.T) {
 // Words stay on the canvas and do not cover each other, by the widths that the
 // drawing itself reckons with.
 func TestWordsHaveRoom(t *testing.T) {
-	for _, fixture := range allFixtures {
+	for _, fixture := range slices.Concat(allFixtures, faultyFixtures) {
 		for _, f := range Figures(input(t, fixture), terms()) {
 			root := parse(t, f.SVG)
 			height, err := strconv.ParseFloat(strings.Fields(root.attr("viewBox"))[3], 64)
 			if err != nil {
 				t.Fatal(err)
 			}
-			var boxes []box
-			var texts []string
-			for _, s := range find(root, "text") {
-				if s.attr("transform") != "" {
-					continue // along a wall, where nothing else stands
-				}
-				b := spot{s.attr("text-anchor"), s.num(t, "x"), s.num(t, "y")}.extent(s.attr("class"), s.Text)
-				boxes, texts = append(boxes, b), append(texts, s.Text)
+			texts, boxes := words(t, root)
+			for i, b := range boxes {
 				if b.x < -1 || b.x+b.w > figureWidth+1 || b.y < -1 || b.y+b.h > height+1 {
-					t.Errorf("%s: %s: %q reaches %+v on a canvas of %v by %v", fixture, f.Name, s.Text, b, figureWidth, height)
+					t.Errorf("%s: %s: %q reaches %+v on a canvas of %v by %v", fixture, f.Name, texts[i].Text, b, figureWidth, height)
 				}
 			}
 			for i, a := range boxes {
 				for k, b := range boxes[:i] {
 					if shared := a.overlap(b); shared > 0.15*math.Min(a.w*a.h, b.w*b.h) {
-						t.Errorf("%s: %s: %q and %q cover each other", fixture, f.Name, texts[i], texts[k])
+						t.Errorf("%s: %s: %q and %q cover each other", fixture, f.Name, texts[i].Text, texts[k].Text)
+					}
+				}
+			}
+		}
+	}
+}
+
+// No line of a drawing, but for the grid of a chart, runs through words.
+func TestLinesRunClearOfWords(t *testing.T) {
+	for _, fixture := range slices.Concat(allFixtures, faultyFixtures) {
+		for _, f := range Figures(input(t, fixture), terms()) {
+			root := parse(t, f.SVG)
+			texts, rooms := words(t, root)
+			for _, line := range strokes(t, root) {
+				for i, room := range rooms {
+					if length := struck(t, line, room); length > 4 {
+						t.Errorf("%s: %s: %.0f px of a line (%s) run through %q", fixture, f.Name, length, line.attr("class"), texts[i].Text)
 					}
 				}
 			}

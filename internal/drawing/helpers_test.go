@@ -24,10 +24,17 @@ const house = "house"
 // allFixtures are the invented jobs that every check goes over.
 var allFixtures = []string{house, "demo", "slab", "block-wall", "crawlspace"}
 
+// faultyFixtures are the same jobs with faults in them.
+var faultyFixtures = []string{"demo/faulty", "slab/faulty", "block-wall/faulty", "crawlspace/faulty"}
+
 // input is the house, changed, or a record of the fixtures, with derived values.
 func input(t testing.TB, name string, edits ...edit) map[string]any {
 	t.Helper()
-	file := filepath.Join("..", "..", "fixtures", name, "ready.yaml")
+	job, version, found := strings.Cut(name, "/")
+	if !found {
+		version = "ready"
+	}
+	file := filepath.Join("..", "..", "fixtures", job, version+".yaml")
 	if name == house {
 		file = filepath.Join("testdata", "house.yaml")
 	}
@@ -188,4 +195,59 @@ func near(t testing.TB, what string, got, want, within float64) {
 	if !(math.Abs(got-want) <= within) {
 		t.Errorf("%s: got %.4f, want %.4f within %.4f", what, got, want, within)
 	}
+}
+
+// words are the texts of a drawing with the room that they take, but for those
+// along a wall, where nothing else stands.
+func words(t testing.TB, root shape) (texts []shape, rooms []box) {
+	t.Helper()
+	for _, s := range find(root, "text") {
+		if s.attr("transform") == "" {
+			texts = append(texts, s)
+			rooms = append(rooms, spot{s.attr("text-anchor"), s.num(t, "x"), s.num(t, "y")}.extent(s.attr("class"), s.Text))
+		}
+	}
+	return texts, rooms
+}
+
+// strokes are the lines of a drawing and the sides of its boxes, but for the grid
+// of a chart and the edges of what is only tinted.
+func strokes(t testing.TB, root shape) []shape {
+	t.Helper()
+	var out []shape
+	for _, s := range root.all() {
+		switch {
+		case s.is("line") && !s.is("line", "faint"):
+			out = append(out, s)
+		case s.is("rect", "ink"), s.is("rect", "bad"):
+			left, top := s.num(t, "x"), s.num(t, "y")
+			right, bottom := left+s.num(t, "width"), top+s.num(t, "height")
+			for _, side := range [][4]float64{{left, top, right, top}, {left, bottom, right, bottom}, {left, top, left, bottom}, {right, top, right, bottom}} {
+				line := shape{XMLName: xml.Name{Local: "line"}, Attrs: []xml.Attr{{Name: xml.Name{Local: "class"}, Value: s.attr("class")}}}
+				for i, name := range []string{"x1", "y1", "x2", "y2"} {
+					line.Attrs = append(line.Attrs, xml.Attr{Name: xml.Name{Local: name}, Value: num(side[i])})
+				}
+				out = append(out, line)
+			}
+		}
+	}
+	return out
+}
+
+// struck is how much of a line runs through the letters of words, px: their room
+// without the free strip above and below them.
+func struck(t testing.TB, line shape, room box) float64 {
+	t.Helper()
+	x1, y1, x2, y2 := line.num(t, "x1"), line.num(t, "y1"), line.num(t, "x2"), line.num(t, "y2")
+	letters := box{room.x, room.y + 1, room.w, room.h - 3}
+	const steps = 1000
+	inside := 0
+	for i := range steps {
+		share := (float64(i) + 0.5) / steps
+		x, y := x1+share*(x2-x1), y1+share*(y2-y1)
+		if x > letters.x && x < letters.x+letters.w && y > letters.y && y < letters.y+letters.h {
+			inside++
+		}
+	}
+	return line.length(t) * float64(inside) / steps
 }

@@ -1,10 +1,13 @@
 package drawing
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/plotter"
@@ -40,8 +43,12 @@ func radonChart(job view, levels []Level) (Figure, bool) {
 			low, high = math.Min(low, value), math.Max(high, value)
 		}
 	}
-	c := newCanvas(300)
-	p := newChart(c, box{12, 26, figureWidth - 12 - 12, 234},
+	beside := 0.0 // px for the names of levels on the right
+	if len(levels) > 0 {
+		beside = 112
+	}
+	c := newCanvas(276)
+	p := newChart(c, box{12, 26, figureWidth - 12 - 12 - beside, 210},
 		span{-0.6, float64(len(results)) - 0.4}, span{low / 1.5, high * 1.5},
 		"", "radon, "+unit+", log scale")
 	p.plot.Y.Scale, p.plot.Y.Tick.Marker = plot.LogScale{}, decades{}
@@ -103,17 +110,47 @@ func (ch *chart) levelLines(levels []Level, unit string) []levelLine {
 	return marked
 }
 
-// levelNames names the lines; names of levels close to each other are put apart.
+// levelNames names the lines on the right of the plot; names of levels close to
+// each other move apart.
 func (ch *chart) levelNames(marked []levelLine) {
-	for _, l := range marked {
+	slices.SortStableFunc(marked, func(a, b levelLine) int { return cmp.Compare(b.value, a.value) })
+	const tall = 14 // px, of a line of words
+	right := ch.box.x + ch.box.w
+	names := make([][]string, len(marked))
+	below := 0 // lines of words still to come
+	for i, l := range marked {
 		ch.keepClear([2]float64{ch.x.low, l.value}, [2]float64{ch.x.high, l.value})
+		names[i] = broken(l.Name, l.Text, 15)
+		below += len(names[i])
 	}
-	for _, l := range marked {
-		y, right, left := ch.down(l.value), ch.box.x+ch.box.w-4, ch.box.x+6
-		ch.label("small badtext", short(l.Name, 28)+" "+l.Text,
-			spot{"end", right, y - 6}, spot{"end", right, y + 16}, spot{"start", left, y - 6}, spot{"start", left, y + 16}, spot{"middle", (left + right) / 2, y - 6}, spot{"middle", (left + right) / 2, y + 16},
-			spot{"end", right, y - 20}, spot{"end", right, y + 30})
+	free := 26.0
+	for i, l := range marked {
+		lines := names[i]
+		y := math.Max(free, ch.down(l.value)-tall*float64(len(lines)-1)/2)
+		y = math.Min(y, ch.box.y+ch.box.h-tall*float64(below-1))
+		middle := y + tall*float64(len(lines)-1)/2
+		ch.line("thin", right, ch.down(l.value), right+8, middle)
+		ch.labels.takeLine(right, ch.down(l.value), right+8, middle)
+		for _, words := range lines {
+			ch.label("small badtext", words, spot{"start", right + 11, y + 4})
+			y += tall
+		}
+		free, below = y+3, below-len(lines)
 	}
+}
+
+// broken sets a name in lines of at most so many characters, with a quantity,
+// which stays in one piece, after it.
+func broken(name, quantity string, most int) []string {
+	var lines []string
+	for _, part := range append(strings.Fields(name), quantity) {
+		if n := len(lines); n > 0 && utf8.RuneCountInString(lines[n-1]+" "+part) <= most {
+			lines[n-1] += " " + part
+		} else {
+			lines = append(lines, short(part, most))
+		}
+	}
+	return lines
 }
 
 // results adds a stem, an uncertainty bar and a mark for each test: a ring
@@ -188,7 +225,11 @@ func (ch *chart) values(results []result) {
 		if room <= 60 {
 			words = tickText(r.value)
 		}
-		ch.label("strong", words, spot{"start", x + 10, y + 4}, spot{"end", x - 10, y + 4}, spot{"start", x + 10, y - 10}, spot{"start", x + 10, y + 18}, spot{"end", x - 10, y - 10}, spot{"end", x - 10, y + 18})
+		var spots []spot
+		for _, off := range []float64{4, -10, 18, -4, 12, -24, 32, -34, 42} {
+			spots = append(spots, spot{"start", x + 10, y + off}, spot{"end", x - 10, y + off})
+		}
+		ch.label("strong", words, spots...)
 	}
 }
 

@@ -10,7 +10,7 @@ import (
 
 const (
 	slabMargin = 34.0  // px
-	deepest    = 380.0 // px, from top to bottom of a plan
+	deepest    = 332.0 // px, from top to bottom of a plan
 )
 
 // plan draws in plan coordinates: m to the right and up become px.
@@ -23,6 +23,7 @@ type plan struct {
 	key      []string // what its numbers stand for
 	notes    []string // what its other signs stand for
 	numbers  int
+	later    []func() // words, which are written when all marks stand
 }
 
 // slabPlan shows a foundation area from above: its outline, walls of hollow
@@ -54,6 +55,9 @@ func slabPlan(job view, foundation int) (Figure, bool) {
 	p.routes(job, id)
 	p.points(job, id)
 	p.holes(job, id)
+	for _, write := range p.later {
+		write()
+	}
 	p.scaleBar(slabMargin, bottom+46, scale, p.inMetres)
 	if job.anyRoute(id) {
 		p.notes = append(p.notes, "Squares: entry routes, with a check mark when treated, a cross when left open, a question mark when out of reach or not recorded.")
@@ -165,11 +169,13 @@ func (p *plan) sizes() {
 	}
 }
 
-// number gives the next number and keeps a line of the key for it.
-func (p *plan) number(x, y float64, words string) {
+// number gives the next number to a mark of a size, and keeps a line of the key
+// for it.
+func (p *plan) number(x, y, mark float64, words string) {
 	p.numbers++
+	number := fmt.Sprint(p.numbers)
 	p.key = append(p.key, numbered(p.numbers, words))
-	p.badge(fmt.Sprint(p.numbers), x, y)
+	p.later = append(p.later, func() { p.badge(number, x, y, mark) })
 }
 
 func (p *plan) points(job view, foundation string) {
@@ -190,7 +196,7 @@ func (p *plan) points(job view, foundation string) {
 			if suction := job.words(at.Append("suction")); suction != "" {
 				words += ", " + suction
 			}
-			p.number(p.x(x), p.y(y), words+" (disc in a ring)")
+			p.number(p.x(x), p.y(y), 9, words+" (disc in a ring)")
 		}
 	}
 }
@@ -223,7 +229,7 @@ func (p *plan) holes(job view, foundation string) {
 				p.circle("hole", p.x(x), p.y(y), 6)
 			}
 			p.labels.take(box{p.x(x) - 7, p.y(y) - 7, 14, 14})
-			p.label(class, words, around(p.x(x), p.y(y), 7)...)
+			p.later = append(p.later, func() { p.label(class, words, around(p.x(x), p.y(y), 7)...) })
 			line := "test hole " + job.text(hole.Append("id")) + ": " + said
 			if known {
 				line = "test hole " + job.text(hole.Append("id")) + ": " + words + ", " + said
@@ -231,7 +237,7 @@ func (p *plan) holes(job view, foundation string) {
 					line += classWords(job.text(place.Pointer("/derived/holes").Append(n, "class")))
 				}
 			}
-			p.number(p.x(x), p.y(y), line)
+			p.number(p.x(x), p.y(y), 6, line)
 		}
 	}
 }
@@ -287,7 +293,7 @@ func (p *plan) routes(job view, foundation string) {
 			p.path("ink", [][2]float64{{px + half - 11, py - half + 7}, {px + half - 8, py - half + 10}, {px + half - 3, py - half + 4}}, false)
 		}
 		p.labels.take(box{px - half, py - half, 2 * half, 2 * half})
-		p.number(px+half, py+half, routeWords(job, at))
+		p.number(px, py, half, routeWords(job, at))
 	}
 }
 
