@@ -28,7 +28,7 @@ func fanChart(job view, system int, terms Terms) (Figure, bool) {
 	if !ok {
 		return Figure{}, false
 	}
-	c := newCanvas(288)
+	c := newCanvas(250)
 	highFlow, high := 0.0, s.shutOff
 	for _, p := range s.fan {
 		highFlow, high = math.Max(highFlow, p[0]), math.Max(high, p[1])
@@ -42,7 +42,7 @@ func fanChart(job view, system int, terms Terms) (Figure, bool) {
 		high = math.Max(high, s.operating[1])
 	}
 	const strip = 104 // px for the gauge on the right
-	p := newChart(c, box{12, 26, figureWidth - 12 - 12 - strip, 250},
+	p := newChart(c, box{12, 26, figureWidth - 12 - 12 - strip, 212},
 		span{0, highFlow * 1.04}, span{math.Min(0, lowest(s.reading)) * 1.1, high * 1.12},
 		"flow, "+s.flowUnit, "static pressure, "+s.unit)
 	p.fanLines(s)

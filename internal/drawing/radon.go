@@ -47,8 +47,8 @@ func radonChart(job view, levels []Level) (Figure, bool) {
 	if len(levels) > 0 {
 		beside = 112
 	}
-	c := newCanvas(276)
-	p := newChart(c, box{12, 26, figureWidth - 12 - 12 - beside, 210},
+	c := newCanvas(256)
+	p := newChart(c, box{12, 26, figureWidth - 12 - 12 - beside, 190},
 		span{-0.6, float64(len(results)) - 0.4}, span{low / 1.5, high * 1.5},
 		"", "radon, "+unit+", log scale")
 	p.plot.Y.Scale, p.plot.Y.Tick.Marker = plot.LogScale{}, decades{}

@@ -219,6 +219,29 @@ func TestPrintedPages(t *testing.T) {
 	}
 }
 
+// The letters of drawings are 7 pt on paper at the least: a little below what
+// the text round them has, as is usual for drawings (common practice).
+func TestDrawingsCanBeReadOnPaper(t *testing.T) {
+	ctx := browser(t)
+	if ctx == nil {
+		return
+	}
+	// What the margins of 12 mm leave of a sheet, in px of 1/96 inch.
+	for paper, width := range map[string]int64{"letter": (2159 - 240) * 960 / 2540, "A4": (2100 - 240) * 960 / 2540} {
+		b := view(t, ctx, reportOf(bigJob(t)), viewport(width, 1000), media("print", "light"))
+		smallest := ask[[]float64](t, b, `[...document.querySelectorAll("figure svg.fig")].map(s => Math.min(...[...s.querySelectorAll("text")].map(
+  t => parseFloat(getComputedStyle(t).fontSize) * s.getBoundingClientRect().width / s.viewBox.baseVal.width * 0.75)))`)
+		if len(smallest) < 4 {
+			t.Errorf("%s: %d drawings", paper, len(smallest))
+		}
+		for i, pt := range smallest {
+			if pt < 7 {
+				t.Errorf("%s: letters of drawing %d are %.2f pt", paper, i+1, pt)
+			}
+		}
+	}
+}
+
 // Every sheet carries job, rulebook and page number; links to parts of the page
 // and folded lists are left out.
 func TestPrintStyle(t *testing.T) {
