@@ -3,6 +3,7 @@ package drawing
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/slablint/slablint/internal/airflow"
@@ -119,17 +120,22 @@ func (ch *chart) fanPoints(s fanState) {
 		ch.label("small", "measured flow", spot{"middle", x, foot - 18}, spot{"start", x + 9, foot - 6}, spot{"end", x - 9, foot - 6})
 	}
 	var names []func() // written when both marks stand
-	mark := func(at *[2]float64, class, words string, draw func(x, y float64)) {
+	mark := func(at *[2]float64, draw func(x, y float64), class, words string, besides ...spot) {
 		if at == nil {
 			return
 		}
 		x, y := ch.across(at[0]), ch.down(at[1])
 		draw(x, y)
 		ch.labels.take(box{x - 6, y - 6, 12, 12})
-		names = append(names, func() { ch.label(class, words, around(x, y, 6)[2:]...) })
+		spots := around(x, y, 6)[2:]
+		for i, s := range besides {
+			spots = slices.Insert(spots, 6+i, spot{s.anchor, x + s.x, y + s.y})
+		}
+		names = append(names, func() { ch.label(class, words, spots...) })
 	}
-	mark(s.operating, "strong", "operating point", func(x, y float64) { ch.circle("hole", x, y, 5.5) })
-	mark(s.byGauge, "small", "flow by gauge", func(x, y float64) { ch.rect("hole", x-5, y-5, 10, 10) })
+	mark(s.operating, func(x, y float64) { ch.circle("hole", x, y, 5.5) }, "strong", "operating point")
+	mark(s.byGauge, func(x, y float64) { ch.rect("hole", x-5, y-5, 10, 10) }, "small", "flow by gauge",
+		spot{"start", 28, 14}, spot{"start", 38, 14}) // right of where the fan's curve falls
 	for _, write := range names {
 		write()
 	}

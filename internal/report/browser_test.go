@@ -39,7 +39,15 @@ const structure = `(() => {
   if (document.querySelectorAll("h1").length !== 1) wrong.push(document.querySelectorAll("h1").length + " first headings");
   const parts = [...document.body.children].map(e => e.tagName.toLowerCase()).filter(n => n !== "script").join(" ");
   if (parts !== "header main footer") wrong.push("the page is made of: " + parts);
-  document.querySelectorAll("nav").forEach(n => { if (!n.getAttribute("aria-label")) wrong.push("nav without a name"); });
+  document.querySelectorAll("nav").forEach(n => {
+    if (!n.getAttribute("aria-label")) wrong.push("nav without a name");
+    let before = n;
+    n.querySelectorAll("a").forEach(a => {
+      const part = document.getElementById(a.hash.slice(1));
+      if (!part || !(before.compareDocumentPosition(part) & Node.DOCUMENT_POSITION_FOLLOWING)) wrong.push("nav: " + a.textContent + " is out of order");
+      before = part || before;
+    });
+  });
   document.querySelectorAll("img").forEach(i => { if (!i.alt.trim()) wrong.push("picture without words"); });
   document.querySelectorAll("main svg").forEach(s => {
     if (s.parentElement.closest("svg")) return;
