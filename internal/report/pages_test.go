@@ -11,6 +11,24 @@ import (
 	"github.com/slablint/slablint/schema"
 )
 
+// uneven lists where the columns of tables of the same kind begin, if that
+// differs.
+const uneven = `(() => {
+  const places = new Set([...document.querySelectorAll("table:has(.chart)")].map(t => [...t.querySelectorAll("thead th")].map(h => Math.round(h.getBoundingClientRect().left)).join(" ")));
+  return places.size > 1 ? [...places] : [];
+})()`
+
+// torn lists questions that stand in another column than the words to choose
+// from, with columns of many heights: wherever a page may end.
+const torn = `(() => {
+  const found = new Set(), left = e => e.getBoundingClientRect().left;
+  for (let height = 300; height < 900; height += 10) {
+    document.querySelector(".cols").style.cssText = "columns:2;column-fill:auto;height:" + height + "px";
+    document.querySelectorAll("tr.has-key").forEach(r => { if (left(r) !== left(r.nextElementSibling)) found.add(r.textContent); });
+  }
+  return [...found];
+})()`
+
 // The summary of an archive and the job sheet are pages too, and the same is
 // asked of them in the browser as of reports.
 func TestOtherPagesInTheBrowser(t *testing.T) {
@@ -39,6 +57,12 @@ func TestOtherPagesInTheBrowser(t *testing.T) {
 	start := form.Start{Job: "J-0130", Stage: "closeout", Foundation: "crawlspace", System: "sub-membrane", Profiles: []string{"us-epa-1994"}}
 	if err := form.WriteSheet(&sheet, fields, start, finding.Notice, []string{"Wiring is work for licensed people."}); err != nil {
 		t.Fatal(err)
+	}
+	for _, where := range ask[[]string](t, viewPage(t, ctx, sum.String(), screens()[0].settings()...), uneven) {
+		t.Errorf("the tables of counts have columns at %s", where)
+	}
+	for _, words := range ask[[]string](t, viewPage(t, ctx, sheet.String(), screens()[0].settings()...), torn) {
+		t.Errorf("on the sheet a question is torn from its words: %s", words)
 	}
 	for name, page := range map[string]string{"summary": sum.String(), "sheet": sheet.String()} {
 		for _, s := range screens() {
