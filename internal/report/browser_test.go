@@ -91,6 +91,18 @@ const sticksOut = `(() => {
   return out.slice(0, 5);
 })()`
 
+// clipped lists boxes whose side lies on the edge of a sheet's printed part, where
+// half of its line is cut off.
+const clipped = `(() => {
+  const out = new Set(), room = document.documentElement.clientWidth;
+  document.querySelectorAll("body *").forEach(e => {
+    if (e.parentElement.closest("svg") || !parseFloat(getComputedStyle(e).borderRightWidth)) return;
+    const box = e.getBoundingClientRect();
+    if (box.width && box.right > room - 0.5) out.add(e.tagName + "." + (e.getAttribute("class") || "") + " ends at " + box.right.toFixed(1) + " of " + room);
+  });
+  return [...out];
+})()`
+
 // Pages are quiet, ask for nothing, and can be read by everybody: on a screen,
 // light or dark, on a telephone, seen or heard.
 func TestPagesInTheBrowser(t *testing.T) {
@@ -237,6 +249,9 @@ func TestDrawingsCanBeReadOnPaper(t *testing.T) {
 	// What the margins of 12 mm leave of a sheet, in px of 1/96 inch.
 	for paper, width := range map[string]int64{"letter": (2159 - 240) * 960 / 2540, "A4": (2100 - 240) * 960 / 2540} {
 		b := view(t, ctx, reportOf(bigJob(t)), viewport(width, 1000), media("print", "light"))
+		for _, box := range ask[[]string](t, b, clipped) {
+			t.Errorf("%s: %s", paper, box)
+		}
 		smallest := ask[[]float64](t, b, `[...document.querySelectorAll("figure svg.fig")].map(s => Math.min(...[...s.querySelectorAll("text")].map(
   t => parseFloat(getComputedStyle(t).fontSize) * s.getBoundingClientRect().width / s.viewBox.baseVal.width * 0.75)))`)
 		if len(smallest) < 4 {

@@ -65,6 +65,9 @@ func TestOtherPagesInTheBrowser(t *testing.T) {
 		t.Errorf("on the sheet a question is torn from its words: %s", words)
 	}
 	for name, page := range map[string]string{"summary": sum.String(), "sheet": sheet.String()} {
+		for _, box := range ask[[]string](t, viewPage(t, ctx, page, viewport(703, 1000), media("print", "light")), clipped) {
+			t.Errorf("%s on paper: %s", name, box)
+		}
 		for _, s := range screens() {
 			t.Run(name+" "+s.name, func(t *testing.T) {
 				b := viewPage(t, ctx, page, s.settings()...)
