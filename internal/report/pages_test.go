@@ -29,6 +29,20 @@ const torn = `(() => {
   return [...found];
 })()`
 
+// broken lists headings of columns with a word broken in two, and cells whose
+// words run over their side.
+const broken = `(() => {
+  const out = [];
+  document.querySelectorAll("th[scope=col]").forEach(h => {
+    const range = document.createRange();
+    range.selectNodeContents(h);
+    const lines = new Set([...range.getClientRects()].filter(r => r.width > 2).map(r => Math.round(r.bottom / 6)));
+    if (lines.size > h.textContent.trim().split(/\s+/).length) out.push(h.textContent + " in " + lines.size + " lines");
+  });
+  document.querySelectorAll("td").forEach(c => { if (c.clientWidth && c.scrollWidth > c.clientWidth + 1) out.push(c.textContent + " is wider than its cell"); });
+  return out;
+})()`
+
 // The summary of an archive and the job sheet are pages too, and the same is
 // asked of them in the browser as of reports.
 func TestOtherPagesInTheBrowser(t *testing.T) {
@@ -71,7 +85,7 @@ func TestOtherPagesInTheBrowser(t *testing.T) {
 		for _, s := range screens() {
 			t.Run(name+" "+s.name, func(t *testing.T) {
 				b := viewPage(t, ctx, page, s.settings()...)
-				for _, check := range []string{structure, faint, sticksOut} {
+				for _, check := range []string{structure, faint, sticksOut, broken} {
 					for _, wrong := range ask[[]string](t, b, check) {
 						t.Error(wrong)
 					}
