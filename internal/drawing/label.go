@@ -125,8 +125,11 @@ const farther = 1
 func (c *canvas) label(class, words string, spots ...spot) {
 	best, least := spots[0], math.Inf(1)
 	for i, s := range spots {
-		cost := c.labels.cost(s.extent(class, words))
-		if cost += float64(farther * i); cost < least {
+		cost := float64(farther * i)
+		if cost >= least { // and so do those that follow
+			break
+		}
+		if cost += c.labels.cost(s.extent(class, words)); cost < least {
 			best, least = s, cost
 		}
 	}
@@ -163,7 +166,7 @@ func (c *canvas) badge(number string, x, y, mark float64) (bx, by float64) {
 		reach := mark / math.Max(math.Abs(dx), math.Abs(dy))
 		for _, away := range []float64{-r, 3, 11, 21, 35} {
 			far := reach + r + away
-			if mark > 0 && away < 0 {
+			if mark > 0 && away < 0 || 2*far >= least {
 				continue
 			}
 			tryX, tryY := x+dx*far, y+dy*far
