@@ -22,19 +22,19 @@ func churchill(re, relativeRoughness float64) (f, slope float64) {
 	a := pow16(theta)
 	b := pow16(37530 / re)
 	sum := a + b
-	turbulent := 1 / (sum * math.Sqrt(sum))
-	viscous := pow12(8 / re)
-	total := viscous + turbulent
-	f = 8 * math.Cbrt(math.Sqrt(math.Sqrt(total)))
+	root := math.Sqrt(sum)
+	viscous := pow12(8/re) * sum * root // over the turbulent part, which is sum^-1.5
+	growth := 1 + viscous/12            // what it adds; exact to rounding while small
+	if viscous > 1e-7 {
+		growth = math.Cbrt(math.Sqrt(math.Sqrt(1 + viscous)))
+	}
+	f = 8 * growth / math.Sqrt(math.Sqrt(root))
 
-	dTheta := 2.457 * 0.9 * p / (w * re)
-	dSum := 16*pow15(theta)*dTheta - 16*b/re
-	dTotal := -12*viscous/re - 1.5*turbulent/sum*dSum
-	return f, f / 12 * dTotal / total
+	dSum := 2 * (2.457*0.9*a*p/(theta*w) - b) / sum // an eighth of its growth by ln re
+	return f, -f * (viscous + dSum) / ((1 + viscous) * re)
 }
 
 func pow12(x float64) float64 { x2 := x * x; x4 := x2 * x2; return x4 * x4 * x4 }
-func pow15(x float64) float64 { x2 := x * x; x4 := x2 * x2; x8 := x4 * x4; return x8 * x4 * x2 * x }
 func pow16(x float64) float64 { x2 := x * x; x4 := x2 * x2; x8 := x4 * x4; return x8 * x8 }
 
 // colebrook solves the Colebrook-White equation for turbulent flow.

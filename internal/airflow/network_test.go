@@ -101,6 +101,20 @@ func TestOnePipeByHand(t *testing.T) {
 	}
 }
 
+// The formula as printed: S. W. Churchill, Chemical Engineering, 7 November 1977.
+func TestChurchillIsAsPrinted(t *testing.T) {
+	for _, relative := range []float64{0, 2e-5, 1e-3, 0.05} {
+		for re := 1.0; re < 1e8; re *= 1.01 {
+			a := math.Pow(-2.457*math.Log(math.Pow(7/re, 0.9)+0.27*relative), 16)
+			b := math.Pow(37530/re, 16)
+			want := 8 * math.Pow(math.Pow(8/re, 12)+math.Pow(a+b, -1.5), 1.0/12)
+			if f, _ := churchill(re, relative); math.Abs(f-want) > 1e-13*want {
+				t.Errorf("Re %g, roughness %g: %.16g, expected %.16g", re, relative, f, want)
+			}
+		}
+	}
+}
+
 func TestFrictionSlopeIsItsDerivative(t *testing.T) {
 	for _, relative := range []float64{0, 2e-5, 1e-3, 0.02} {
 		for re := 0.5; re < 1e6; re *= 1.07 {
