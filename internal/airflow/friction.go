@@ -34,6 +34,18 @@ func churchill(re, relativeRoughness float64) (f, slope float64) {
 	return f, -f * (viscous + dSum) / ((1 + viscous) * re)
 }
 
+// rubbing is a friction factor and its derivative by Reynolds number, with what
+// they were worked out from: equal pipes in a row share them.
+type rubbing struct {
+	reynolds, relative float64
+	factor, slope      float64
+}
+
+func newRubbing(re, relativeRoughness float64) rubbing {
+	f, slope := churchill(re, relativeRoughness)
+	return rubbing{re, relativeRoughness, f, slope}
+}
+
 func pow12(x float64) float64 { x2 := x * x; x4 := x2 * x2; return x4 * x4 * x4 }
 func pow16(x float64) float64 { x2 := x * x; x4 := x2 * x2; x8 := x4 * x4; return x8 * x8 }
 

@@ -3,7 +3,6 @@ package airflow
 import (
 	"errors"
 	"fmt"
-	"math"
 )
 
 // JoinKind is how a branch enters the pipe it feeds.
@@ -99,7 +98,7 @@ func (j *joint) loss(q, total float64) (loss, byQ, byTotal float64) {
 	if j.kind == JoinFree || total <= 0 {
 		return 0, 0, 0
 	}
-	share := math.Max(0, math.Min(1, q/total))
+	share := max(0, min(1, q/total))
 	var k, slope float64 // slope by this branch's own share
 	if j.kind == JoinSide {
 		k, slope = j.tee.side(share)

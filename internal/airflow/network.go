@@ -108,35 +108,33 @@ type pipe struct {
 	dynamic   float64 // velocity pressure over flow squared, Pa/(m3/s)2
 	diameters float64 // straight and equivalent length over hydraulic diameter
 	straight  float64 // the part of diameters that is straight pipe
-	k, k1     float64
+	k         float64 // loss coefficient of the fittings
+	viscous   float64 // what their K1 loses over flow, Pa s/m3
 }
 
-// loss returns the loss in Pa at a flow q in m3/s, its derivative, and the
-// friction factor, which the caller may hand on to the next pipe of equal bore.
-func (p *pipe) loss(q, f, fSlope float64) (loss, slope float64) {
-	fixed := p.dynamic * p.k1 / p.reynolds
+// loss returns the loss in Pa at a flow q in m3/s and its derivative. It reads
+// or renews the friction that the last pipe left.
+func (p *pipe) loss(q float64, last *rubbing) (loss, slope float64) {
 	re := p.reynolds * q
+	if re != last.reynolds || p.relative != last.relative {
+		*last = newRubbing(re, p.relative)
+	}
 	if re < 1 {
 		// Laminar: linear in flow down to nothing, where f has no value.
-		linear := 64*p.dynamic*p.diameters/p.reynolds + fixed
+		linear := 64*p.dynamic*p.diameters/p.reynolds + p.viscous
 		return linear*q + p.dynamic*p.k*q*q, linear + 2*p.dynamic*p.k*q
 	}
-	whole := f*p.diameters + p.k
-	return q * (p.dynamic*whole*q + fixed),
-		p.dynamic*q*(2*whole+fSlope*re*p.diameters) + fixed
+	whole := last.factor*p.diameters + p.k
+	return q * (p.dynamic*whole*q + p.viscous),
+		p.dynamic*q*(2*whole+last.slope*re*p.diameters) + p.viscous
 }
 
 // series returns the loss in Pa of consecutive pipes at one flow in m3/s, and
 // its derivative.
 func series(pipes []pipe, q float64) (loss, slope float64) {
-	var f, fSlope, reynolds, relative float64
+	var last rubbing
 	for i := range pipes {
-		p := &pipes[i]
-		if p.reynolds != reynolds || p.relative != relative {
-			reynolds, relative = p.reynolds, p.relative
-			f, fSlope = churchill(reynolds*q, relative)
-		}
-		l, s := p.loss(q, f, fSlope)
+		l, s := pipes[i].loss(q, &last)
 		loss += l
 		slope += s
 	}
@@ -150,7 +148,8 @@ func NewNetwork(s System, air Air) (*Network, error) {
 	if !(air.Density > 0) || !(air.Viscosity > 0) || math.IsInf(air.Density, 1) || math.IsInf(air.Viscosity, 1) {
 		return nil, fmt.Errorf("air of density %g kg/m3 and viscosity %g Pa s", air.Density, air.Viscosity)
 	}
-	n := &Network{air: air}
+	branches, segments := s.Suction.count()
+	n := &Network{air: air, nodes: make([]node, 0, branches), segments: make([]pipe, 0, segments+len(s.Discharge))}
 	last, err := n.addBranch(&s.Suction)
 	if err != nil {
 		return nil, err
@@ -163,8 +162,20 @@ func NewNetwork(s System, air Air) (*Network, error) {
 	return n, n.checkNames()
 }
 
+// count returns how many branches and segments there are up to the end of b.
+func (b *Branch) count() (branches, segments int) {
+	branches, segments = 1, len(b.Segments)
+	for i := range b.Tributaries {
+		more, longer := b.Tributaries[i].count()
+		branches += more
+		segments += longer
+	}
+	return branches, segments
+}
+
 func (n *Network) addBranch(b *Branch) (int, error) {
-	children := make([]int, 0, len(b.Tributaries))
+	var few [4]int // tees and crosses have no more
+	children := few[:0]
 	for i := range b.Tributaries {
 		child, err := n.addBranch(&b.Tributaries[i])
 		if err != nil {
@@ -268,7 +279,7 @@ func compile(s *Segment, air Air) (pipe, error) {
 			return pipe{}, fmt.Errorf("fitting %d: loss coefficients %g and %g, equivalent length %g m", i+1, f.K, f.K1, f.Length)
 		}
 		p.k += f.K
-		p.k1 += f.K1
+		p.viscous += p.dynamic / p.reynolds * f.K1
 		length += f.Length
 	}
 	p.straight = s.Length / s.Bore.Hydraulic
@@ -279,7 +290,7 @@ func compile(s *Segment, air Air) (pipe, error) {
 // checkNames makes sure that a name means one place, and that flows can be told
 // apart where branches meet.
 func (n *Network) checkNames() error {
-	var names []string
+	names := make([]string, 0, len(n.nodes)+len(n.segments))
 	for i := range n.nodes {
 		names = append(names, n.nodes[i].name)
 	}
@@ -303,7 +314,7 @@ func (n *Network) checkNames() error {
 }
 
 func resists(pipes []pipe) bool {
-	return slices.ContainsFunc(pipes, func(p pipe) bool { return p.diameters+p.k+p.k1 > 0 })
+	return slices.ContainsFunc(pipes, func(p pipe) bool { return p.diameters+p.k+p.viscous > 0 })
 }
 
 func unique(what string, names []string) error {
@@ -349,7 +360,7 @@ func (n *Network) ScaleFittings(factor float64) *Network {
 	for i := range scaled.segments {
 		p := &scaled.segments[i]
 		p.k *= factor
-		p.k1 *= factor
+		p.viscous *= factor
 		p.diameters = p.straight + factor*(p.diameters-p.straight)
 	}
 	return &scaled

@@ -23,6 +23,47 @@ func Operate(curve *FanCurve, n *Network) (*OperatingPoint, error) {
 		return nil, err
 	}
 	c := curve.AtDensity(n.air.Density)
+	w, flow, ok := n.meet(c)
+	if !ok {
+		var err error
+		if w, flow, err = n.search(c); err != nil {
+			return nil, err
+		}
+	}
+	pressure, _ := c.predict(flow)
+	return &OperatingPoint{flow, pressure, n.state(w, flow)}, nil
+}
+
+// meet seeks the operating point by Newton's method on the flows and the fan at
+// once: the fan's tangent is one more of those that split takes. That is quick,
+// and sure only near the point: it gives up when it does not settle soon.
+func (n *Network) meet(c *FanCurve) (w *work, flow float64, ok bool) {
+	const quickRounds = 12
+	first, _ := c.First()
+	last, _ := c.Last()
+	main := n.nodes[len(n.nodes)-1].first
+	flow = first.Flow + (last.Flow-first.Flow)/2
+	w = n.start(flow)
+	previous := flow
+	for range quickRounds {
+		n.gather(w)
+		legs, legsSlope := w.legs(flow)
+		asked, askedSlope := n.rise(main, flow, c.rating)
+		given, givenSlope := c.predict(flow)
+		step := (given - asked - legs) / (askedSlope + legsSlope - givenSlope)
+		flow += max(0.9*(first.Flow-flow), min(0.9*(last.Flow-flow), step)) // stay on the curve
+		change := n.distribute(w, flow)
+		if settled(change, previous, flow) && math.Abs(step) <= crossingTolerance*last.Flow {
+			return w, flow, true
+		}
+		previous = change
+	}
+	return nil, 0, false
+}
+
+// search seeks the operating point between the ends of the curve, and says which
+// end it lies beyond when it does.
+func (n *Network) search(c *FanCurve) (*work, float64, error) {
 	first, _ := c.First()
 	last, _ := c.Last()
 	w := n.start(last.Flow)
@@ -34,31 +75,30 @@ func Operate(curve *FanCurve, n *Network) (*OperatingPoint, error) {
 	// At no flow nothing is asked, and at no pressure nothing is left to give.
 	if last.Pressure > 0 {
 		if most, _, err := spare(last.Flow); err != nil {
-			return nil, err
+			return nil, 0, err
 		} else if most > 0 {
-			return nil, c.beyond("the flow that this pipe and soil let through")
+			return nil, 0, c.beyond("the flow that this pipe and soil let through")
 		}
 	}
 	if first.Flow > 0 {
 		if least, _, err := spare(first.Flow); err != nil {
-			return nil, err
+			return nil, 0, err
 		} else if least < 0 {
-			return nil, c.above("the pressure that this pipe and soil ask for")
+			return nil, 0, c.above("the pressure that this pipe and soil ask for")
 		}
 	}
 	flow, err := crossing(first.Flow, last.Flow, spare)
 	if err != nil {
-		return nil, err
+		return nil, 0, err
 	}
 	if flow > 0 {
 		if err := n.split(w, flow); err != nil {
-			return nil, fmt.Errorf("at %.4g m3/s: %w", flow, err)
+			return nil, 0, fmt.Errorf("at %.4g m3/s: %w", flow, err)
 		}
 	} else {
 		w = n.start(0)
 	}
-	pressure, _ := c.predict(flow)
-	return &OperatingPoint{flow, pressure, n.state(w, flow)}, nil
+	return w, flow, nil
 }
 
 // Tap is where a gauge's tube enters the pipe: the downstream end of a segment,
@@ -92,10 +132,10 @@ func (n *Network) FlowFromGauge(curve *FanCurve, tap Tap, reading, plusMinus flo
 	if err != nil {
 		return nil, err
 	}
-	if n.nodes[place.node].parent < 0 || len(n.nodes) == 1 {
-		n = n.SharedBed()
-	} else if err := n.checkFlow(0); err != nil {
-		return nil, err
+	if n.nodes[place.node].parent >= 0 { // its share of the flow counts
+		if err := n.checkFlow(0); err != nil {
+			return nil, err
+		}
 	}
 	c := curve.AtDensity(n.air.Density)
 	g := &GaugeFlow{}
@@ -177,7 +217,10 @@ func (n *Network) beyondTap(w *work, place tapPlace, q float64, r Rating) (extra
 	if q <= 0 {
 		return 0, 0, nil
 	}
-	if err := n.split(w, q); err != nil {
+	main := len(n.nodes) - 1
+	if place.node == main {
+		w.branches[main].flow = q // however the legs share it
+	} else if err := n.split(w, q); err != nil {
 		return 0, 0, fmt.Errorf("at %.4g m3/s: %w", q, err)
 	}
 	at := n.nodes[place.node].first
@@ -188,28 +231,16 @@ func (n *Network) beyondTap(w *work, place tapPlace, q float64, r Rating) (extra
 		extra -= velocity
 		slope -= 2 * velocity / q
 	}
-	for i := place.node; i >= 0; i = n.nodes[i].parent {
+	for i := place.node; i != main; i = n.nodes[i].parent {
 		node, flow := &n.nodes[i], w.branches[i].flow
-		if i != place.node {
-			at = node.first
-		}
 		loss, lossSlope := series(n.segments[at:node.after], flow)
-		extra += loss
-		slope += lossSlope * flow / q
-		if node.parent >= 0 {
-			joined, _, _ := node.join.loss(flow, w.branches[node.parent].flow)
-			extra += joined
-			slope += 2 * joined / q
-		}
+		joined, _, _ := node.join.loss(flow, w.branches[node.parent].flow)
+		extra += loss + joined
+		slope += (lossSlope*flow + 2*joined) / q
+		at = n.nodes[node.parent].first
 	}
-	loss, lossSlope, velocity, velocitySlope := n.outlet(q)
-	extra += loss
-	slope += lossSlope
-	if r == StaticPressure {
-		extra -= velocity
-		slope -= velocitySlope
-	}
-	return extra, slope, nil
+	loss, lossSlope := n.rise(at, q, r)
+	return extra + loss, slope + lossSlope, nil
 }
 
 // PitSuctions returns the suction in Pa in the pits from a gauge's static

@@ -3,6 +3,7 @@ package airflow
 import (
 	"errors"
 	"math"
+	"math/rand/v2"
 	"strings"
 	"testing"
 )
@@ -63,6 +64,30 @@ func TestTwoLegsByHalving(t *testing.T) {
 	}
 	if want := legFlow(0, a, suction); math.Abs(got.State.Points[0].Flow-want) > 1e-7*want {
 		t.Errorf("leg a draws %.10g m3/s, expected %.10g", got.State.Points[0].Flow, want)
+	}
+}
+
+// The quick way to the operating point ends where the sure one does, and is the
+// one taken.
+func TestMeetingEndsWhereTheSearchDoes(t *testing.T) {
+	r := rand.New(rand.NewPCG(7, 8))
+	const trees = 500
+	slow := 0
+	for i := range trees {
+		count := 0
+		n := network(t, System{Suction: randomTree(r, i%4, &count), Discharge: []Segment{plastic("stack", 4, 20)}})
+		_, quick, ok := n.meet(bigFan(t))
+		if !ok {
+			slow++
+			continue
+		}
+		_, sure, err := n.search(bigFan(t))
+		if err != nil || math.Abs(quick-sure) > 1e-9*sure {
+			t.Errorf("tree %d: %g m3/s, by search %g: %v", i, quick, sure, err)
+		}
+	}
+	if slow > trees/100 {
+		t.Errorf("%d of %d trees need the search", slow, trees)
 	}
 }
 

@@ -13,9 +13,14 @@ var ErrNoConvergence = errors.New("the flows in the pipe network do not settle")
 // lines that stand in for the branches near those flows.
 type work struct {
 	branches []line
-	// Of the whole suction side at the last flow asked for: total suction at
-	// the fan inlet, Pa, and its derivative with all flows free to shift, Pa s/m3.
-	suction, slope float64
+}
+
+// legs returns, near the present flows, the suction that draws a total in m3/s
+// through everything before the main, Pa, and its derivative with all flows free
+// to shift, Pa s/m3.
+func (w *work) legs(total float64) (suction, slope float64) {
+	b := &w.branches[len(w.branches)-1]
+	return b.startConstant + b.startResistance*total, b.startResistance
 }
 
 // line is one branch near its present flow. Seen from where the branch joins
@@ -23,14 +28,15 @@ type work struct {
 type line struct {
 	flow                           float64 // m3/s
 	constant, resistance, coupling float64
-	// At the start of a branch with tributaries: suction = startConstant +
-	// startResistance x flow. The sums gather what its tributaries bring.
+	// At the start of the branch: suction = startConstant + startResistance x
+	// flow. The sums gather what its tributaries bring.
 	startConstant, startResistance              float64
 	sumFlow, sumConductance, sumDrive, sumLinks float64
 }
 
 // start returns room for the flows, guessed for a total in m3/s: each suction
-// point draws in proportion to the area of its pipe.
+// point draws in proportion to what its soil yields at 200 Pa, usual in a pit, as
+// far as that keeps the air in its pipe between 0.01 and 10 m/s.
 func (n *Network) start(total float64) *work {
 	w := &work{branches: make([]line, len(n.nodes))}
 	var all float64
@@ -41,7 +47,8 @@ func (n *Network) start(total float64) *work {
 		}
 		w.branches[i].flow = 1
 		if node.first < node.after {
-			w.branches[i].flow = n.segments[node.first].area
+			area := n.segments[node.first].area
+			w.branches[i].flow = max(0.01*area, min(node.soil.flow(200), 10*area))
 		}
 		all += w.branches[i].flow
 	}
@@ -52,36 +59,42 @@ func (n *Network) start(total float64) *work {
 }
 
 const (
-	// Where the last change of a flow, over the total, counts as settled. The
-	// error left is about its square.
-	flowTolerance = 1e-7
+	// Flows have settled when the last change is small, over the total, and so is
+	// what further rounds would still change if each shrank it as the last one
+	// did. Newton's method shrinks it ever faster; where gather has to hold it
+	// back it does not, and small steps may yet lead far.
+	flowTolerance = 1e-6
+	flowError     = 1e-10
 	maxRounds     = 200
 )
+
+func settled(change, previous, total float64) bool {
+	return change <= flowTolerance*total && change*change <= flowError*total*previous
+}
 
 // split finds the flows that add up to a total in m3/s above zero and leave
 // every junction at one pressure. It starts from the flows in w.
 //
 // Each round replaces every branch by its tangent, works the tree out exactly
-// from the suction points to the fan, and hands the flows back down (Newton's
+// from the suction points to the main, and hands the flows back down (Newton's
 // method; a tree needs no matrix).
 func (n *Network) split(w *work, total float64) error {
-	root := len(n.nodes) - 1
 	if present := w.total(n); present > 0 {
 		for i := range w.branches {
 			w.branches[i].flow *= total / present
 		}
 	}
+	previous := total
 	for range maxRounds {
 		n.gather(w)
-		b := &w.branches[root]
-		w.slope = b.resistance
-		w.suction = b.constant + b.resistance*total
-		if n.distribute(w, total) <= flowTolerance*total {
-			if math.IsNaN(w.suction) {
+		change := n.distribute(w, total)
+		if settled(change, previous, total) {
+			if suction, _ := w.legs(total); math.IsNaN(suction) {
 				return ErrNoConvergence
 			}
 			return nil
 		}
+		previous = change
 	}
 	return ErrNoConvergence
 }
@@ -95,7 +108,8 @@ func (w *work) total(n *Network) (sum float64) {
 	return sum
 }
 
-// gather replaces the branches by their tangents, from the suction points up.
+// gather replaces the branches before the main by their tangents, from the
+// suction points up.
 func (n *Network) gather(w *work) {
 	for i := range n.nodes {
 		node, b := &n.nodes[i], &w.branches[i]
@@ -116,25 +130,25 @@ func (n *Network) gather(w *work) {
 			// A jet in a tee can make the combined resistance dip below zero
 			// while flows are still far off; a floor keeps the step sane and
 			// leaves the solution where it is.
-			b.startResistance = math.Max(1+b.sumLinks, 0.05) / b.sumConductance
+			b.startResistance = max(1+b.sumLinks, 0.05) / b.sumConductance
 			b.sumConductance, b.sumDrive, b.sumLinks = 0, 0, 0
+		}
+		if node.parent < 0 {
+			continue // what is lost in the main does not split the flow
 		}
 		loss, slope := series(n.segments[node.first:node.after], b.flow)
 		b.constant = b.startConstant + loss - slope*b.flow
 		b.resistance = b.startResistance + slope
-		b.coupling = 0
-		if node.parent < 0 {
-			continue
-		}
 		up := &w.branches[node.parent]
 		joined, byFlow, byTotal := node.join.loss(b.flow, up.flow)
-		byFlow = math.Max(byFlow, -0.5*b.resistance)
+		byFlow = max(byFlow, -0.5*b.resistance)
 		b.constant += joined - byFlow*b.flow - byTotal*up.flow
 		b.resistance += byFlow
 		b.coupling = byTotal
-		up.sumConductance += 1 / b.resistance
-		up.sumDrive += b.constant / b.resistance
-		up.sumLinks += b.coupling / b.resistance
+		conductance := 1 / b.resistance
+		up.sumConductance += conductance
+		up.sumDrive += b.constant * conductance
+		up.sumLinks += b.coupling * conductance
 	}
 }
 
@@ -150,15 +164,20 @@ func (n *Network) distribute(w *work, total float64) (change float64) {
 			start := up.startConstant + up.startResistance*up.flow
 			flow = (start - b.constant - b.coupling*up.flow) / b.resistance
 		}
-		change = math.Max(change, math.Abs(flow-b.flow))
+		change = max(change, math.Abs(flow-b.flow))
 		if node.leaf {
 			// Tangents of a power law can ask for reversed flow on the way;
 			// suction points never push, so stay above zero and come closer.
-			flow = math.Max(flow, 0.05*b.flow)
+			flow = max(flow, 0.05*b.flow)
 		}
 		b.flow = flow
 	}
 	return change
+}
+
+// flow returns the flow in m3/s that a suction in Pa draws.
+func (s Soil) flow(suction float64) float64 {
+	return math.Exp(math.Log(suction/s.Coefficient) / s.Exponent)
 }
 
 // suction returns the suction in Pa that draws a flow in m3/s, and its derivative.
@@ -172,19 +191,21 @@ func (s Soil) suction(flow float64) (pressure, slope float64) {
 	if flow <= 0 {
 		return 0, 0
 	}
-	p := s.Coefficient * math.Pow(flow, s.Exponent)
+	p := s.Coefficient * math.Exp(s.Exponent*math.Log(flow)) // Pow is slower
 	return p, s.Exponent * p / flow
 }
 
-// outlet returns, at a flow in m3/s, the pressure in Pa that the discharge side
-// takes from fan outlet to open air, and of that the velocity pressure at the
-// fan outlet, each with its derivative.
-func (n *Network) outlet(q float64) (loss, slope, velocity, velocitySlope float64) {
-	loss, slope = series(n.segments[n.discharge:], q)
+// rise returns the pressure in Pa that a fan must add, as its curve rates it, for
+// the loss of all pipe from a segment of the main to the open end at a total flow
+// in m3/s, and its derivative.
+func (n *Network) rise(from int, q float64, r Rating) (pressure, slope float64) {
+	pressure, slope = series(n.segments[from:], q)
 	end, first := n.ends()
-	loss += exitK * end * q * q
-	slope += 2 * exitK * end * q
-	return loss, slope, first * q * q, 2 * first * q
+	k := exitK * end
+	if r == StaticPressure {
+		k -= first
+	}
+	return pressure + k*q*q, slope + 2*k*q
 }
 
 // ends returns the velocity pressure over flow squared at the open end and at
@@ -213,11 +234,7 @@ func (n *Network) demand(w *work, q float64, r Rating) (pressure, slope float64,
 	if err := n.split(w, q); err != nil {
 		return 0, 0, fmt.Errorf("at %.4g m3/s: %w", q, err)
 	}
-	loss, lossSlope, velocity, velocitySlope := n.outlet(q)
-	pressure, slope = w.suction+loss, w.slope+lossSlope
-	if r == StaticPressure {
-		pressure -= velocity
-		slope -= velocitySlope
-	}
-	return pressure, slope, nil
+	suction, suctionSlope := w.legs(q)
+	pressure, slope = n.rise(n.nodes[len(n.nodes)-1].first, q, r)
+	return pressure + suction, slope + suctionSlope, nil
 }

@@ -93,11 +93,15 @@ func (n *Network) checkFlow(flow float64) error {
 // state writes out the flows in w, which add up to flow.
 func (n *Network) state(w *work, flow float64) *State {
 	s := &State{Flow: flow, Segments: make([]SegmentState, len(n.segments))}
-	suction := make([]float64, len(n.nodes)) // at the start of each branch
-	met := make([]bool, len(n.nodes))
+	s.Points = make([]PointState, 0, len(n.nodes))
+	starts := make([]struct { // of the branches
+		suction float64
+		known   bool
+	}, len(n.nodes))
+	var last rubbing
 	for i := range n.nodes {
 		node, q := &n.nodes[i], w.branches[i].flow
-		at := suction[i]
+		at := starts[i].suction
 		if node.leaf {
 			at, _ = node.soil.suction(q)
 			s.Points = append(s.Points, PointState{node.name, q, at})
@@ -106,7 +110,7 @@ func (n *Network) state(w *work, flow float64) *State {
 			}
 		}
 		for k := node.first; k < node.after; k++ {
-			s.Segments[k] = n.segments[k].state(q)
+			s.Segments[k] = n.segments[k].state(q, &last)
 			at += s.Segments[k].Loss
 			s.Segments[k].StaticSuction = at + s.Segments[k].VelocityPressure
 		}
@@ -116,32 +120,36 @@ func (n *Network) state(w *work, flow float64) *State {
 		}
 		joined, _, _ := node.join.loss(q, w.branches[node.parent].flow)
 		at += joined
-		if met[node.parent] {
-			s.Imbalance = math.Max(s.Imbalance, math.Abs(at-suction[node.parent]))
+		if start := &starts[node.parent]; start.known {
+			s.Imbalance = max(s.Imbalance, math.Abs(at-start.suction))
 		} else {
-			suction[node.parent], met[node.parent] = at, true
+			start.suction, start.known = at, true
 		}
 	}
-	loss, _, velocity, _ := n.outlet(flow)
-	s.Discharge = loss
-	s.FanTotal = s.Suction + loss
-	s.FanStatic = s.FanTotal - velocity
-	at := -loss
-	for k := n.discharge; k < len(n.segments); k++ {
-		s.Segments[k] = n.segments[k].state(flow)
-		at += s.Segments[k].Loss
-		s.Segments[k].StaticSuction = at + s.Segments[k].VelocityPressure
+	discharge := s.Segments[n.discharge:]
+	for k := range discharge {
+		discharge[k] = n.segments[n.discharge+k].state(flow, &last)
+		s.Discharge += discharge[k].Loss
+	}
+	end, first := n.ends()
+	s.Discharge += exitK * end * flow * flow
+	s.FanTotal = s.Suction + s.Discharge
+	s.FanStatic = s.FanTotal - first*flow*flow
+	at := -s.Discharge
+	for k := range discharge {
+		at += discharge[k].Loss
+		discharge[k].StaticSuction = at + discharge[k].VelocityPressure
 	}
 	return s
 }
 
-func (p *pipe) state(q float64) SegmentState {
+func (p *pipe) state(q float64, last *rubbing) SegmentState {
 	re := p.reynolds * q
-	var f, slope float64
-	if re > 0 {
-		f, slope = churchill(re, p.relative)
+	loss, _ := p.loss(q, last)
+	f := last.factor
+	if !(re > 0) {
+		f = 0
 	}
-	loss, _ := p.loss(q, f, slope)
 	return SegmentState{
 		Name: p.name, Flow: q, Velocity: q / p.area, VelocityPressure: p.dynamic * q * q,
 		Reynolds: re, Friction: f, Loss: loss,
