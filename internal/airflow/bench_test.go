@@ -35,10 +35,10 @@ func invented(t testing.TB) System {
 	}
 }
 
-// mountainGas is what its pipe holds at 1,600 ft.
-func mountainGas(t testing.TB) Air {
+// gasAt is what pipe holds at an altitude in m.
+func gasAt(t testing.TB, altitude float64) Air {
 	t.Helper()
-	pressure, err := StationPressure(1600 * foot)
+	pressure, err := StationPressure(altitude)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -55,7 +55,7 @@ func mountainGas(t testing.TB) Air {
 // x-colebrook is the time over that of solving the Colebrook-White equation once,
 // in the same run: it means the same on a machine that is busy or slow.
 func BenchmarkRecord(b *testing.B) {
-	system, gas, fan := invented(b), mountainGas(b), bigFan(b)
+	system, gas, fan := invented(b), gasAt(b, 1600*foot), bigFan(b)
 	tail := System{Suction: Branch{Name: "tail", Segments: system.Suction.Segments}, Discharge: system.Discharge}
 	whole, bare := network(b, system), network(b, tail)
 	points := make([]CurvePoint, len(fan.points))

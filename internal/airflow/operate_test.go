@@ -121,14 +121,7 @@ func TestOperateSaysWhichSide(t *testing.T) {
 }
 
 func TestThinAirGivesLessPressure(t *testing.T) {
-	pressure, err := StationPressure(5000 * foot)
-	if err != nil {
-		t.Fatal(err)
-	}
-	high, err := SoilGas(pressure)
-	if err != nil {
-		t.Fatal(err)
-	}
+	high := gasAt(t, 5000*foot)
 	low, err := SoilGas(SeaLevelPressure)
 	if err != nil {
 		t.Fatal(err)

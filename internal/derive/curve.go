@@ -64,9 +64,6 @@ func (p *drawnPoint) Len() int { return 2 }
 // Name is the name of a member.
 func (p *drawnPoint) Name(i int) string { return [...]string{"flow", "pressure"}[i] }
 
-// Member is a member by its index.
-func (p *drawnPoint) Member(i int) any { return p.Get(p.Name(i)) }
-
 // Get is a member by its name.
 func (p *drawnPoint) Get(name string) any {
 	x := p.flow

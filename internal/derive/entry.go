@@ -1,5 +1,7 @@
 package derive
 
+import "slices"
+
 // An entry is a part of the document with members of its own.
 type entry struct{ members []member }
 
@@ -35,8 +37,12 @@ func (e *entry) Len() int { return len(e.members) }
 // Name is the name of a member.
 func (e *entry) Name(i int) string { return e.members[i].name }
 
-// Member is a member by its index.
-func (e *entry) Member(i int) any {
+// Get is a member by its name.
+func (e *entry) Get(name string) any {
+	i := slices.IndexFunc(e.members, func(m member) bool { return m.name == name })
+	if i < 0 {
+		return nil
+	}
 	switch v := e.members[i].value.(type) {
 	case *spot:
 		return string(v.pointer())
@@ -45,14 +51,4 @@ func (e *entry) Member(i int) any {
 	default:
 		return v
 	}
-}
-
-// Get is a member by its name.
-func (e *entry) Get(name string) any {
-	for i := range e.members {
-		if e.members[i].name == name {
-			return e.Member(i)
-		}
-	}
-	return nil
 }

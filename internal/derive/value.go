@@ -81,9 +81,6 @@ func (v *value) Name(i int) string {
 	return unknownNames[i]
 }
 
-// Member is a member by its index.
-func (v *value) Member(i int) any { return v.Get(v.Name(i)) }
-
 // Get is a member by its name.
 func (v *value) Get(name string) any {
 	if !v.known() {

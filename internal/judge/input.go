@@ -53,21 +53,27 @@ func (e encoder) appendArray(out []byte, list []any) (_ []byte, err error) {
 // appendObject leaves the members in any order: rules cannot tell, and the sets
 // of the answer are put in order.
 func (e encoder) appendObject(out []byte, object map[string]any) (_ []byte, err error) {
-	empty := true
 	for name, member := range object {
-		if e.mentioned != nil && !e.mentioned[name] {
+		if !e.keeps(name) {
 			continue
 		}
-		if !empty {
-			out = append(out, ',')
-		}
-		empty = false
-		out = append(appendString(out, name), ':')
-		if out, err = e.append(out, member); err != nil {
+		if out, err = e.append(appendName(out, name), member); err != nil {
 			return out, err
 		}
 	}
 	return append(out, '}'), nil
+}
+
+// keeps reports whether members of this name are written.
+func (e encoder) keeps(name string) bool { return e.mentioned == nil || e.mentioned[name] }
+
+// appendName writes what stands before the value of a member, after the brace
+// that opens the object or another member.
+func appendName(out []byte, name string) []byte {
+	if out[len(out)-1] != '{' {
+		out = append(out, ',')
+	}
+	return append(appendString(out, name), ':')
 }
 
 // appendMeasure writes the number of a quantity, of which rules read nothing
@@ -77,24 +83,18 @@ func (e encoder) appendMeasure(out []byte, m record.Measure) ([]byte, error) {
 		return e.appendMembers(out, m)
 	}
 	if si := m.Decimal(); si != "" {
-		out = append(append(out, `"si":`...), si...)
+		out = append(appendName(out, "si"), si...)
 	}
 	return append(out, '}'), nil
 }
 
 func (e encoder) appendMembers(out []byte, object record.Members) (_ []byte, err error) {
-	empty := true
 	for i := range object.Len() {
 		name := object.Name(i)
-		if e.mentioned != nil && !e.mentioned[name] {
+		if !e.keeps(name) {
 			continue
 		}
-		if !empty {
-			out = append(out, ',')
-		}
-		empty = false
-		out = append(appendString(out, name), ':')
-		if out, err = e.append(out, object.Member(i)); err != nil {
+		if out, err = e.append(appendName(out, name), object.Get(name)); err != nil {
 			return out, err
 		}
 	}

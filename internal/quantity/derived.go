@@ -23,7 +23,7 @@ func Compute(dim Dimension, si float64, unitName string, digits int) (Computed, 
 	if f == nil {
 		return Computed{}, unknownDimension(dim)
 	}
-	u, err := f.unit(unitName)
+	u, err := f.find(unitName)
 	if err != nil {
 		return Computed{}, fmt.Errorf("%s: %w", dim, err)
 	}
@@ -42,16 +42,6 @@ func (u *unit) surelyHolds(si float64) bool {
 		return si > 0 && si < 1e12
 	}
 	return (u.dimension == Time || u.dimension == Date) && si > -62e9 && si < 253e9
-}
-
-// unit is find, quick for a unit that is named by its symbol.
-func (f *family) unit(name string) (*unit, error) {
-	for _, u := range f.units {
-		if u.symbol == name {
-			return u, nil
-		}
-	}
-	return f.find(name)
 }
 
 // isPlain tells whether a value is written without exact arithmetic wherever

@@ -11,7 +11,6 @@ import (
 type Members interface {
 	Len() int
 	Name(i int) string
-	Member(i int) any
 	Get(name string) any // nil when there is none of this name
 }
 
@@ -55,7 +54,8 @@ func Plain(value any) any {
 	case Members:
 		out := make(map[string]any, v.Len())
 		for i := range v.Len() {
-			out[v.Name(i)] = Plain(v.Member(i))
+			name := v.Name(i)
+			out[name] = Plain(v.Get(name))
 		}
 		return out
 	case []any:

@@ -54,9 +54,6 @@ func (q *Quantity) Len() int { return 4 }
 // Name is the name of a member.
 func (q *Quantity) Name(i int) string { return [...]string{"si", "value", "unit", "text"}[i] }
 
-// Member is a member by its index.
-func (q *Quantity) Member(i int) any { return q.Get(q.Name(i)) }
-
 // Get is a member by its name.
 func (q *Quantity) Get(name string) any {
 	switch name {
