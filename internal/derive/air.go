@@ -30,9 +30,9 @@ func (d *deriver) fillAir() {
 }
 
 func (d *deriver) airValues() *entry {
-	e := d.entry(3)
-	e.set("station_pressure", d.model(quantity.Pressure, d.site, "altitude by the US Standard Atmosphere 1976"))
-	e.set("density", d.model(quantity.Density, figure{d.gas.Density, "kg/m3", d.gasBasis}, "moist air by the ideal gas law"))
-	e.set("viscosity", d.model(quantity.Viscosity, figure{d.gas.Viscosity, "Pa s", d.gasBasis}, "Sutherland's law"))
+	e := d.entry(3, 0)
+	e.model("station_pressure", quantity.Pressure, d.site, "altitude by the US Standard Atmosphere 1976")
+	e.model("density", quantity.Density, figure{d.gas.Density, "kg/m3", d.gasBasis}, "moist air by the ideal gas law")
+	e.model("viscosity", quantity.Viscosity, figure{d.gas.Viscosity, "Pa s", d.gasBasis}, "Sutherland's law")
 	return e
 }

@@ -42,16 +42,8 @@ var assumptionTable = [...]struct{ name, value, basis string }{
 	{"camera-zone", "UTC", "neither the camera nor the record names the zone of the clock"},
 }
 
-// assumed holds for each default the basis that rests on it alone.
-var assumed = func() (bases [len(assumptionTable)]basis) {
-	for i := range bases {
-		bases[i].assumed = 1 << i
-	}
-	return bases
-}()
-
 // assuming rests on one default.
-func assuming(a assumptions) *basis { return &assumed[bits.TrailingZeros16(uint16(a))] }
+func assuming(a assumptions) basis { return basis{assumed: a} }
 
 // names are the defaults by name, as a document has them.
 func (a assumptions) names() []any {
@@ -64,16 +56,21 @@ func (a assumptions) names() []any {
 	return names
 }
 
+// assumptionEntries are the rows of the table as documents have them.
+var assumptionEntries = func() (entries [len(assumptionTable)]*entry) {
+	for i, row := range assumptionTable {
+		entries[i] = &entry{members: []member{{"name", row.name}, {"value", row.value}, {"basis", row.basis}}}
+	}
+	return entries
+}()
+
 // assumptions lists the defaults that values of the document rest on.
 func (d *deriver) assumptions() []any {
-	list := []any{}
-	for i, row := range assumptionTable {
-		if d.used&(1<<i) != 0 {
-			e := d.entry(3)
-			e.set("name", row.name)
-			e.set("value", row.value)
-			e.set("basis", row.basis)
-			list = append(list, e)
+	used := d.record.mem.used
+	list := make([]any, 0, bits.OnesCount16(uint16(used)))
+	for i := range assumptionTable {
+		if used&(1<<i) != 0 {
+			list = append(list, assumptionEntries[i])
 		}
 	}
 	return list

@@ -8,18 +8,17 @@ import (
 // appliances is one entry for each backdraft test and the appliance it was made
 // at.
 func (d *deriver) appliances() []any {
-	out := []any{}
 	appliances := d.house.get("combustion").items()
-	for _, t := range d.record.get("diagnostics").get("backdraft_tests").items() {
+	tests := d.record.get("diagnostics").get("backdraft_tests").rooted()
+	out := make([]any, 0, tests.length())
+	for _, t := range tests.each() {
 		ref := t.get("appliance")
-		e := d.entry(7)
-		e.set("id", ref.text()+"/"+t.id())
-		e.set("at", t.at())
+		e := d.named(ref.text()+"/"+t.id(), t, 3, 2)
 		e.set("appliance", ref.text())
 		e.set("test", t.id())
 		out = append(out, e)
 		zone, baseline := t.get("pressure").quantity(), t.get("baseline").quantity()
-		e.set("depressurization", d.exact(quantity.Pressure, difference(zone, baseline), "zone pressure less baseline"))
+		e.exact("depressurization", quantity.Pressure, difference(zone, baseline), "zone pressure less baseline")
 		var a node
 		_, b := ref.choice()
 		if i := find(appliances, ref.text()); i >= 0 {
@@ -28,14 +27,14 @@ func (d *deriver) appliances() []any {
 			b = refused("no appliance of the house has this id", ref)
 		}
 		if !b.known() {
-			e.set("limit", d.undetermined(b))
-			e.set("draft_minimum", d.undetermined(b))
+			e.unknown("limit", b)
+			e.unknown("draft_minimum", b)
 			continue
 		}
 		limit, method := depressurizationLimit(a)
 		limit.basis = join(limit.basis, b)
-		e.set("limit", d.exact(quantity.Pressure, limit, method))
-		e.set("draft_minimum", d.exact(quantity.Pressure, minimumDraft(a, t, b), "gas appliance with natural draft: table of a public weatherization form"))
+		e.exact("limit", quantity.Pressure, limit, method)
+		e.exact("draft_minimum", quantity.Pressure, minimumDraft(a, t, b), "gas appliance with natural draft: table of a public weatherization form")
 	}
 	return out
 }
@@ -58,7 +57,7 @@ func depressurizationLimit(a node) (figure, string) {
 // applianceClass sorts an appliance into the classes of the weatherization
 // table, by the flags that tell them apart. What the table does not list has no
 // class.
-func applianceClass(a node) (airflow.Appliance, *basis) {
+func applianceClass(a node) (airflow.Appliance, basis) {
 	kind, kindBasis := a.get("kind").choice()
 	venting, ventingBasis := a.get("venting").choice()
 	b := join(kindBasis, ventingBasis)
@@ -105,7 +104,7 @@ func naturalDraftClass(kind string, damper, shared bool) airflow.Appliance {
 	return airflow.NaturalDraftAlone
 }
 
-func minimumDraft(a, t node, b *basis) figure {
+func minimumDraft(a, t node, b basis) figure {
 	outdoor := t.get("outdoor_temperature").quantity()
 	venting, ventingBasis := a.get("venting").choice()
 	fuel, fuelBasis := a.get("fuel").choice()

@@ -15,13 +15,11 @@ func (d *deriver) clearances() []any {
 		recorded := s.discharge.get("clearances")
 		measured := recorded.items()
 		if !list.isList() && !recorded.isList() {
-			e := d.entry(6)
-			e.set("id", s.id()+"/openings")
-			e.set("at", list.at())
+			e := d.named(s.id()+"/openings", list, 2, 2)
 			e.set("system", s.name())
 			e.set("opening", "openings")
-			e.set("distance", d.undetermined(list.lack()))
-			e.set("drop", d.undetermined(list.lack()))
+			e.unknown("distance", list.lack())
+			e.unknown("drop", list.lack())
 			out = append(out, e)
 			continue
 		}
@@ -59,19 +57,17 @@ func (d *deriver) clearance(id string, s *system, o, m node) *entry {
 	if !m.exists() {
 		where = o
 	}
-	e := d.entry(12)
-	e.set("id", id)
-	e.set("at", where.at())
+	e := d.named(id, where, 4, 6)
 	e.set("system", s.name())
-	e.set("opening", subject.id())
+	e.set("opening", subject.name())
 	for _, name := range [...]string{"building", "kind"} {
-		if word, ok := agreed(o, m, name).(string); ok && word != "" {
-			e.set(name, word)
+		if word := agreed(o, m, name); word.text() != "" {
+			e.set(name, word.value)
 		}
 	}
 	for _, name := range [...]string{"into_conditioned_space", "operable"} {
-		if yes, ok := agreed(o, m, name).(bool); ok {
-			e.set(name, yes)
+		if said := agreed(o, m, name); said.isBool() {
+			e.set(name, said.value)
 		}
 	}
 	straight, drop := s.toOpening(o)
@@ -83,7 +79,7 @@ func (d *deriver) clearance(id string, s *system, o, m node) *entry {
 		if told := m.get("distance"); told.exists() || !o.exists() {
 			f := told.quantity().notBelow("a length")
 			if o.exists() {
-				e.set("disagreement", d.exact(quantity.Length, apart(f, straight), "recorded distance against the one from positions, either way"))
+				e.exact("disagreement", quantity.Length, apart(f, straight), "recorded distance against the one from positions, either way")
 			}
 			straight, straightMethod, straightAt = f, "as recorded, straight", told
 		}
@@ -91,38 +87,37 @@ func (d *deriver) clearance(id string, s *system, o, m node) *entry {
 			drop, dropMethod, dropAt = told.quantity(), "as recorded", told
 		}
 	}
-	distance := d.recorded(quantity.Length, straight, straightAt, straightMethod)
-	e.set("straight_distance", distance)
+	e.recorded("straight_distance", quantity.Length, straight, straightAt, straightMethod)
 	if round != nil {
-		distance = d.exact(quantity.Length, *round, "legs round an obstacle, added up")
+		e.exact("distance", quantity.Length, *round, "legs round an obstacle, added up")
+	} else {
+		e.recorded("distance", quantity.Length, straight, straightAt, straightMethod)
 	}
-	e.set("distance", distance)
-	e.set("drop", d.recorded(quantity.Length, drop, dropAt, "outlet less top of the opening, "+dropMethod))
+	e.recorded("drop", quantity.Length, drop, dropAt, "outlet less top of the opening, "+dropMethod)
 	return e
 }
 
 // agreed is what the list of openings and a measurement say of an opening: what
-// one of them says, or both; nil when they contradict each other.
-func agreed(listed, measured node, name string) any {
+// one of them says, or both; nothing when they contradict each other.
+func agreed(listed, measured node, name string) node {
 	a, b := listed.get(name), measured.get(name)
 	switch {
 	case !a.exists():
-		return b.value
+		return b
 	case !b.exists() || a.text() == b.text() && a.isTrue() == b.isTrue():
-		return a.value
+		return a
 	}
-	return nil
+	return node{}
 }
 
 // legs is the length of a way round an obstacle; nil when none is recorded.
 func legs(n node) *figure {
-	items := n.items()
-	if len(items) == 0 {
+	if n.length() == 0 {
 		return nil
 	}
 	f := figure{basis: nothing}
-	lengths := make([]float64, len(items))
-	for i, item := range items {
+	lengths := make([]float64, n.length())
+	for i, item := range n.each() {
 		q := item.quantity()
 		lengths[i] = q.si
 		f.basis = join(f.basis, q.basis)

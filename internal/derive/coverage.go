@@ -5,7 +5,7 @@ import (
 )
 
 // count is how many holes pull.
-func (p *probe) count() (pulling int, b *basis) {
+func (p *probe) count() (pulling int, b basis) {
 	b = nothing
 	for i := range p.holes {
 		b = join(b, p.holes[i].pullsBasis)
@@ -20,7 +20,7 @@ func (p *probe) count() (pulling int, b *basis) {
 }
 
 // reach is the distance of the farthest hole that pulls.
-func (p *probe) reach(pulls *basis) figure {
+func (p *probe) reach(pulls basis) figure {
 	far := figure{basis: pulls}
 	for i := range p.holes {
 		h := &p.holes[i]
@@ -36,7 +36,7 @@ func (p *probe) reach(pulls *basis) figure {
 }
 
 // outline is the outline of the area that the test was made in.
-func (p *probe) outline(d *deriver) (geometry.Polygon, *basis) {
+func (p *probe) outline(d *deriver) (geometry.Polygon, basis) {
 	ref := p.get("foundation")
 	id, b := ref.choice()
 	if !b.known() {
@@ -53,7 +53,7 @@ func (p *probe) outline(d *deriver) (geometry.Polygon, *basis) {
 	}
 	var corners []geometry.PlanPoint
 	lacks := nothing
-	for _, n := range outline.items() {
+	for _, n := range outline.each() {
 		c, cornerBasis, _ := plan(n)
 		corners = append(corners, c)
 		lacks = join(lacks, cornerBasis)
@@ -71,7 +71,7 @@ func (p *probe) outline(d *deriver) (geometry.Polygon, *basis) {
 // telling are the holes that tell of the slab round them. The hole that suction
 // is drawn from is none: that there is suction in it was given. Which hole that
 // is takes the distances.
-func (p *probe) telling() ([]geometry.Hole, *basis) {
+func (p *probe) telling() ([]geometry.Hole, basis) {
 	var list []geometry.Hole
 	b := nothing
 	for i := range p.holes {
@@ -93,7 +93,7 @@ func (p *probe) telling() ([]geometry.Hole, *basis) {
 // coverage is the share of the slab that lies nearest to a hole that pulls, or,
 // where holes have only distances and all of them pull, within the reach that
 // was measured: what lies round a hole that does not pull takes positions.
-func (p *probe) coverage(pulls *basis) (figure, string) {
+func (p *probe) coverage(pulls basis) (figure, string) {
 	f := figure{unit: "%", basis: join(p.testedBasis, pulls, p.slabBasis)}
 	if f.known() {
 		share, err := p.slab.PassingShare(p.tested)

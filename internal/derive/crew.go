@@ -7,21 +7,22 @@ import (
 
 // crew is the exposure of each worker at this job.
 func (d *deriver) crew() []any {
-	out := []any{}
 	dates := d.record.get("job").get("dates")
 	work, completed := dates.get("work_started").day(), dates.get("completed").day()
-	for _, n := range d.record.get("job").get("crew").items() {
-		e := d.about(n, 8)
+	list := d.record.get("job").get("crew").rooted()
+	out := make([]any, 0, list.length())
+	for _, n := range list.each() {
+		e := d.about(n, 6, 0)
 		level, hours := n.get("exposure_level").quantity().notBelow("a concentration"), n.get("hours_on_site").quantity()
 		half := exposure(level, hours, 0.5)
 		half.basis = join(half.basis, assuming(equilibriumRatio))
 		past := n.get("exposure_past_year").quantity().notBelow("an exposure")
-		e.set("level", d.recorded(quantity.Radon, level, n.get("exposure_level"), "as recorded"))
-		e.set("exposure", d.exact(quantity.Exposure, half, "level, equilibrium ratio 0.5, hours over 170 h"))
-		e.set("exposure_unit_ratio", d.exact(quantity.Exposure, exposure(level, hours, 1), "level, equilibrium ratio 1, hours over 170 h: ANSI/AARST SGM-SF 2017 (12/20) 11.3"))
-		e.set("past_year", d.exact(quantity.Exposure, figure{past.si + half.si, "WLM", join(past.basis, half.basis)}, "the worker's log and this job"))
-		e.set("plan_age", d.lead(n.get("plan_reviewed").day(), work, "d", "last review of the plan to start of work"))
-		e.set("credential_margin", d.span(completed, n.get("credential_expires").day(), "d", "last day of work to last day of the credential"))
+		e.recorded("level", quantity.Radon, level, n.get("exposure_level"), "as recorded")
+		e.exact("exposure", quantity.Exposure, half, "level, equilibrium ratio 0.5, hours over 170 h")
+		e.exact("exposure_unit_ratio", quantity.Exposure, exposure(level, hours, 1), "level, equilibrium ratio 1, hours over 170 h: ANSI/AARST SGM-SF 2017 (12/20) 11.3")
+		e.exact("past_year", quantity.Exposure, figure{past.si + half.si, "WLM", join(past.basis, half.basis)}, "the worker's log and this job")
+		e.lead("plan_age", n.get("plan_reviewed").day(), work, "d", "last review of the plan to start of work")
+		e.span("credential_margin", completed, n.get("credential_expires").day(), "d", "last day of work to last day of the credential")
 		out = append(out, e)
 	}
 	return out

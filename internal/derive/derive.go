@@ -7,6 +7,7 @@ import (
 	"io/fs"
 
 	"github.com/slablint/slablint/internal/airflow"
+	"github.com/slablint/slablint/internal/quantity"
 	"github.com/slablint/slablint/internal/record"
 )
 
@@ -19,10 +20,10 @@ import (
 // places. Nothing depends on a clock, on the network or on the order of maps.
 // Parts of the document may be shared, so it is for reading only.
 func Derive(input map[string]any, files fs.FS) record.Members {
-	d := &deriver{record: node{value: input, mem: new(memory)}}
+	d := &deriver{record: node{value: input, mem: newMemory()}}
 	d.house = d.record.get("house").rooted()
 	d.readTests()
-	for _, n := range d.record.get("systems").items() {
+	for _, n := range d.record.get("systems").each() {
 		d.systems = append(d.systems, readSystem(n))
 	}
 	d.started = d.fanStart()
@@ -31,7 +32,7 @@ func Derive(input map[string]any, files fs.FS) record.Members {
 	for _, s := range d.systems {
 		d.work(s)
 	}
-	out := d.entry(18)
+	out := d.entry(1, 17)
 	out.set("air", d.airValues())
 	out.set("systems", d.systemValues())
 	out.set("segments", d.segmentValues())
@@ -46,7 +47,7 @@ func Derive(input map[string]any, files fs.FS) record.Members {
 	out.set("spikes", d.spikes())
 	out.set("radon", d.radonValues())
 	out.set("crew", d.crew())
-	out.set("retest_due", d.retestDue())
+	out.exact("retest_due", quantity.Date, d.retestDue(), "two years after the day the last test after the work ended: ANSI/AARST MAH 2019 8.5.9.2")
 	out.set("evidence", d.evidence(files))
 	out.set("order", d.order())
 	out.set("assumptions", d.assumptions())
@@ -60,10 +61,9 @@ type deriver struct {
 	systems []*system
 	all     []*test
 	probes  []*probe
-	used    assumptions
 
 	started  figure // when the last of the fans first ran
 	site     figure // Pa, the pressure of the air there
 	gas      airflow.Air
-	gasBasis *basis
+	gasBasis basis
 }

@@ -9,7 +9,7 @@ import (
 const action = 148
 
 // partner is the test beside which another stood, and why it is not known.
-func (d *deriver) partner(t *test) (*test, *basis) {
+func (d *deriver) partner(t *test) (*test, basis) {
 	ref := t.get("duplicate_of")
 	id, b := ref.choice()
 	for _, other := range d.all {
@@ -32,21 +32,19 @@ func (d *deriver) duplicates() []any {
 		}
 		first, b := d.partner(t)
 		spacing := t.get("spacing").quantity().notBelow("a length")
-		e := d.entry(10)
-		e.set("id", ref.text()+"/"+t.id())
-		e.set("at", t.at())
+		e := d.named(ref.text()+"/"+t.id(), t.node, 8, 0)
 		out = append(out, e)
-		e.set("spacing", d.recorded(quantity.Length, spacing, t.get("spacing"), "as recorded"))
-		apartBy := func(field string) *value {
+		e.recorded("spacing", quantity.Length, spacing, t.get("spacing"), "as recorded")
+		apartBy := func(name, field string) {
 			f := figure{unit: "h", basis: b}
 			if first != nil {
 				f = apart(t.get(field).quantity(), first.get(field).quantity())
 				f.unit, f.basis = "h", join(f.basis, b)
 			}
-			return d.exact(quantity.Duration, f, "either way")
+			e.exact(name, quantity.Duration, f, "either way")
 		}
-		e.set("start_difference", apartBy("start"))
-		e.set("end_difference", apartBy("end"))
+		apartBy("start_difference", "start")
+		apartBy("end_difference", "end")
 		var pair radon.Pair
 		unit := t.result.unit
 		if first != nil {
@@ -61,21 +59,21 @@ func (d *deriver) duplicates() []any {
 			}
 		}
 		mean := figure{pair.Mean, unit, b}
-		e.set("mean", d.exact(quantity.Radon, mean, "plain mean"))
-		e.set("reported_mean", d.exact(quantity.Radon, rounded(mean), roundedMethod))
-		e.set("difference", d.exact(quantity.Radon, figure{pair.Difference, unit, b}, "absolute"))
-		e.set("relative_percent_difference", d.exact(quantity.Percent, figure{pair.RPD, "%", b}, "difference over mean: ANSI/AARST MS-QA 2019 Table 7.1"))
+		e.exact("mean", quantity.Radon, mean, "plain mean")
+		e.exact("reported_mean", quantity.Radon, rounded(mean), roundedMethod)
+		e.exact("difference", quantity.Radon, figure{pair.Difference, unit, b}, "absolute")
+		e.exact("relative_percent_difference", quantity.Percent, figure{pair.RPD, "%", b}, "difference over mean: ANSI/AARST MS-QA 2019 Table 7.1")
 		ratio := figure{pair.Ratio, "1", b}
 		if b.known() && pair.Ratio == 0 {
 			ratio.basis = refused("the smaller is zero", first.get("result"), t.get("result"))
 		}
-		e.set("ratio", d.exact(quantity.Number, ratio, "larger over smaller"))
+		e.exact("ratio", quantity.Number, ratio, "larger over smaller")
 	}
 	return out
 }
 
 // bounds is what says that results are only upper bounds, where they are.
-func bounds(tests ...*test) *basis {
+func bounds(tests ...*test) basis {
 	b := nothing
 	for _, t := range tests {
 		if t.told.BelowDetection {
@@ -86,9 +84,10 @@ func bounds(tests ...*test) *basis {
 }
 
 func (d *deriver) spikes() []any {
-	out := []any{}
-	for _, n := range d.record.get("measurements").get("spikes").items() {
-		e := d.about(n, 3)
+	list := d.record.get("measurements").get("spikes").rooted()
+	out := make([]any, 0, list.length())
+	for _, n := range list.each() {
+		e := d.about(n, 1, 0)
 		measured, reference := n.get("measured").quantity(), n.get("reference").quantity()
 		f := figure{unit: "%", basis: join(measured.basis, reference.basis)}
 		if f.known() {
@@ -98,7 +97,7 @@ func (d *deriver) spikes() []any {
 			}
 			f.si = spike.Error
 		}
-		e.set("relative_error", d.exact(quantity.Percent, f, "measured less known, over known: ANSI/AARST MS-QA 2019 5.3.3"))
+		e.exact("relative_error", quantity.Percent, f, "measured less known, over known: ANSI/AARST MS-QA 2019 5.3.3")
 		out = append(out, e)
 	}
 	return out

@@ -23,10 +23,11 @@ const headBytes = 128 << 10
 // evidence is what is found of each file in the job's folder. Without a folder
 // nothing is said of the files: they were not looked for.
 func (d *deriver) evidence(files fs.FS) []any {
-	out := []any{}
 	work := d.record.get("job").get("dates").get("work_started").day()
-	for _, n := range d.record.get("evidence").items() {
-		e := d.about(n, 8)
+	list := d.record.get("evidence").rooted()
+	out := make([]any, 0, list.length())
+	for _, n := range list.each() {
+		e := d.about(n, 1, 4)
 		out = append(out, e)
 		var found seen
 		if path := n.get("path").text(); files != nil && path != "" {
@@ -40,7 +41,7 @@ func (d *deriver) evidence(files fs.FS) []any {
 			}
 		}
 		taken, day, method := moment(n, found.shot)
-		e.set("taken", d.exact(quantity.Time, taken, method))
+		e.exact("taken", quantity.Time, taken, method)
 		if n.isPhoto() && day.known() && work.known() {
 			e.set("before_work", day.si < work.si)
 		}

@@ -12,7 +12,7 @@ func (s *system) readCurve(d *deriver) {
 	list := s.fan.get("curve")
 	var points []airflow.CurvePoint
 	b := list.read()
-	for i, n := range list.items() {
+	for i, n := range list.each() {
 		flow, flowUnit, hasFlow := n.get("flow").measure()
 		pressure, pressureUnit, hasPressure := n.get("pressure").measure()
 		if !hasFlow || !hasPressure {
@@ -28,7 +28,7 @@ func (s *system) readCurve(d *deriver) {
 	}
 	s.curveBasis = b
 	defer func() {
-		if s.shutOff.basis == nil {
+		if !s.curveBasis.known() {
 			s.shutOff.basis = s.curveBasis
 		}
 	}()
@@ -39,7 +39,7 @@ func (s *system) readCurve(d *deriver) {
 	var wrong *airflow.CurvePointError
 	switch {
 	case errors.As(err, &wrong):
-		s.curveBasis = refused(err.Error(), list.items()[wrong.Index])
+		s.curveBasis = refused(err.Error(), list.item(wrong.Index))
 		return
 	case err != nil:
 		s.curveBasis = refused(err.Error(), list)
@@ -52,7 +52,7 @@ func (s *system) readCurve(d *deriver) {
 		first, measured := s.siteCurve.First()
 		s.shutOff.si = first.Pressure
 		if !measured {
-			s.shutOff.basis = refused("the curve does not start at no flow", list.items()[0])
+			s.shutOff.basis = refused("the curve does not start at no flow", list.item(0))
 		}
 	}
 }

@@ -13,9 +13,9 @@ type probe struct {
 	holes []hole
 
 	slab        geometry.Polygon
-	slabBasis   *basis
+	slabBasis   basis
 	tested      []geometry.Hole // see telling
-	testedBasis *basis
+	testedBasis basis
 
 	// correction is the suction (Pa) that the house adds in design weather.
 	correction   figure
@@ -25,22 +25,25 @@ type probe struct {
 type hole struct {
 	node
 	spot         geometry.PlanPoint
-	spotBasis    *basis
+	spotBasis    basis
 	distance     figure
 	pressure     figure
 	pulls        bool
-	pullsBasis   *basis
+	pullsBasis   basis
 	inDesign     figure
 	distanceWord string
 }
 
 func (d *deriver) readProbes() {
-	for _, n := range d.record.get("diagnostics").get("communication_tests").items() {
+	for _, n := range d.record.get("diagnostics").get("communication_tests").each() {
 		p := &probe{node: n}
 		p.stack(d)
 		source, sourceBasis, unit := plan(n.get("source"))
-		for _, item := range n.get("holes").items() {
-			h := hole{node: item, pressure: item.get("pressure").quantity()}
+		list := n.get("holes").rooted()
+		p.holes = make([]hole, list.length())
+		for i, item := range list.each() {
+			h := &p.holes[i]
+			h.node, h.pressure = item, item.get("pressure").quantity()
 			h.spot, h.spotBasis, _ = plan(item.get("position"))
 			h.distanceWord = "as recorded"
 			if told := item.get("distance"); told.exists() {
@@ -61,7 +64,6 @@ func (d *deriver) readProbes() {
 				}
 				h.inDesign.si = carried
 			}
-			p.holes = append(p.holes, h)
 		}
 		p.slab, p.slabBasis = p.outline(d)
 		p.tested, p.testedBasis = p.telling()
@@ -104,9 +106,9 @@ func (p *probe) stack(d *deriver) {
 const seasonMethod = "stack pressure by the ideal gas law, the fan's part taken as unchanged"
 
 func (d *deriver) communication() []any {
-	out := []any{}
+	out := make([]any, 0, len(d.probes))
 	for _, p := range d.probes {
-		e := d.about(p.node, 12)
+		e := d.about(p.node, 5, 4)
 		if f := p.get("foundation").text(); f != "" {
 			e.set("foundation", f)
 		}
@@ -117,12 +119,12 @@ func (d *deriver) communication() []any {
 				e.set("holes_pulling", whole(pulling))
 			}
 		}
-		e.set("reach", d.exact(quantity.Length, p.reach(pullsBasis), "distance of the farthest hole that pulls, 0 when none does"))
+		e.exact("reach", quantity.Length, p.reach(pullsBasis), "distance of the farthest hole that pulls, 0 when none does")
 		share, method := p.coverage(pullsBasis)
-		e.set("coverage", d.exact(quantity.Ratio, share, method))
-		e.set("farthest_untested", d.exact(quantity.Length, p.gap(), "place of the slab farthest from any hole, in plan"))
-		e.set("decay_per_length", d.model(quantity.PerLength, p.decay(), "least squares of the logarithm of pressure on distance"))
-		e.set("stack_correction", d.model(quantity.Pressure, p.correction, seasonMethod))
+		e.exact("coverage", quantity.Ratio, share, method)
+		e.exact("farthest_untested", quantity.Length, p.gap(), "place of the slab farthest from any hole, in plan")
+		e.model("decay_per_length", quantity.PerLength, p.decay(), "least squares of the logarithm of pressure on distance")
+		e.model("stack_correction", quantity.Pressure, p.correction, seasonMethod)
 		if verdict := p.season(); verdict != "" {
 			e.set("seasonal_verdict", verdict)
 		}
@@ -132,15 +134,19 @@ func (d *deriver) communication() []any {
 }
 
 func (d *deriver) holes() []any {
-	out := []any{}
+	count := 0
+	for _, p := range d.probes {
+		count += len(p.holes)
+	}
+	out := make([]any, 0, count)
 	for _, p := range d.probes {
 		for i := range p.holes {
 			h := &p.holes[i]
-			e := d.about(h.node, 8)
+			e := d.about(h.node, 3, 2)
 			e.set("test", p.id())
-			e.set("pressure", d.recorded(quantity.Pressure, h.pressure, h.get("pressure"), "as measured, below the slab less in the room"))
-			e.set("design_pressure", d.model(quantity.Pressure, h.inDesign, seasonMethod))
-			e.set("distance", d.recorded(quantity.Length, h.distance, h.get("distance"), h.distanceWord))
+			e.recorded("pressure", quantity.Pressure, h.pressure, h.get("pressure"), "as measured, below the slab less in the room")
+			e.model("design_pressure", quantity.Pressure, h.inDesign, seasonMethod)
+			e.recorded("distance", quantity.Length, h.distance, h.get("distance"), h.distanceWord)
 			if h.inDesign.known() {
 				e.set("class", string(geometry.ClassifyHold(h.inDesign.si)))
 			}

@@ -12,7 +12,8 @@ import (
 // measured in the main pipe, measured in every leg, implied by the gauge, or
 // worked out from fan, pipe and ground.
 func (s *system) chooseFlow() {
-	main := s.get("commissioning").get("measured_flow")
+	main := s.get("commissioning").get("measured_flow").rooted()
+	s.measured.basis = main.lack()
 	sum := s.sumOfLegs()
 	switch {
 	case main.exists():
@@ -26,9 +27,6 @@ func (s *system) chooseFlow() {
 		s.used, s.usedWord = s.operating, "where the fan's curve meets pipe and ground"
 	default:
 		s.used.basis = main.lack()
-	}
-	if s.measured.basis == nil {
-		s.measured.basis = main.lack()
 	}
 }
 
@@ -76,12 +74,15 @@ func (s *system) distribute(d *deriver) {
 		s.solve(network)
 	}
 	s.shares(legs)
-	names := make([]string, len(s.segments))
-	for i := range names {
-		names[i] = strconv.Itoa(i)
+	if s.state != nil {
+		for _, state := range s.state.Segments {
+			if i, err := strconv.Atoi(state.Name); err == nil {
+				s.segments[i].state = state
+			}
+		}
 	}
 	for i := range s.segments {
-		s.flowThrough(i, names, d)
+		s.flowThrough(i, d)
 	}
 }
 
@@ -105,13 +106,10 @@ func (s *system) solve(network *airflow.Network) {
 // between places in the pipe are those of the pipe.
 func (s *system) held(sum float64, gas airflow.Air) *airflow.Network {
 	const holding, exponent = 1e7, 3 // Pa
-	whole := airflow.System{Suction: s.branch(s.afterFan)}
+	whole := s.whole()
 	for _, p := range s.points {
 		share := p.told.si / sum * s.used.si
 		setSoil(&whole.Suction, strconv.Itoa(p.index(s)), airflow.Soil{Coefficient: holding / math.Pow(share, exponent), Exponent: exponent})
-	}
-	for i := s.segments[s.afterFan].next; i >= 0; i = s.segments[i].next {
-		whole.Discharge = append(whole.Discharge, s.piece(i))
 	}
 	network, err := airflow.NewNetwork(whole, gas)
 	if err != nil {
@@ -182,15 +180,10 @@ func (s *system) flowDigits(all bool) int {
 
 // flowThrough finds speed, Reynolds number, friction and loss of one segment:
 // from the network at the flow used, else by itself as far as its own fields go.
-func (s *system) flowThrough(i int, names []string, d *deriver) {
+func (s *system) flowThrough(i int, d *deriver) {
 	seg := s.segments[i]
 	seg.speed = figure{unit: speedUnit(seg.flow.unit)}
 	if s.state != nil {
-		for k := range s.state.Segments {
-			if s.state.Segments[k].Name == names[i] {
-				seg.state = s.state.Segments[k]
-			}
-		}
 		seg.speed.si, seg.speed.basis = seg.state.Velocity, s.stateBasis
 		seg.stated, seg.rubbed, seg.lost = s.stateBasis, s.stateBasis, s.stateBasis
 		return

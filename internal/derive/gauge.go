@@ -51,7 +51,7 @@ func (s *system) readings() {
 	var first, last node
 	var from, to figure // when they were taken
 	taken := 0
-	for _, n := range list.items() {
+	for _, n := range list.each() {
 		on, b := n.get("fan_on").said()
 		said = join(said, b)
 		if !on {
@@ -84,7 +84,7 @@ func (s *system) readings() {
 
 // tapAt is the segment whose end carries the gauge's tap, or the suction point
 // when the tap is in a pit.
-func (s *system) tapAt() (segment, point int, b *basis) {
+func (s *system) tapAt() (segment, point int, b basis) {
 	tap, after := s.gauge.get("tap"), s.gauge.get("after_segment")
 	b = nothing
 	if tap.exists() {
@@ -100,7 +100,7 @@ func (s *system) tapAt() (segment, point int, b *basis) {
 	case after.exists():
 		for i, seg := range s.segments {
 			switch {
-			case seg.id() != after.text() || after.text() == "":
+			case seg.id != after.text() || after.text() == "":
 			case tap.text() == "pit" && seg.startsAt >= 0:
 				return -1, seg.startsAt, join(b, after.read())
 			default:
@@ -149,18 +149,14 @@ func (s *system) flowAtReading(d *deriver) {
 // tail is the pipe from a segment that carries all the air to the open end; nil
 // when the segment lies behind the fan.
 func (s *system) tail(from int, gas airflow.Air) *airflow.Network {
-	whole := airflow.System{Suction: airflow.Branch{Name: "tail"}}
-	for i := from; ; i = s.segments[i].next {
+	for i := from; i != s.afterFan; i = s.segments[i].next {
 		if i < 0 {
 			return nil
 		}
-		whole.Suction.Segments = append(whole.Suction.Segments, s.piece(i))
-		if i == s.afterFan {
-			break
-		}
 	}
-	for i := s.segments[s.afterFan].next; i >= 0; i = s.segments[i].next {
-		whole.Discharge = append(whole.Discharge, s.piece(i))
+	whole := airflow.System{
+		Suction:   airflow.Branch{Name: "tail", Segments: s.pieces(from, s.afterFan)},
+		Discharge: s.pieces(s.segments[s.afterFan].next, -1),
 	}
 	network, err := airflow.NewNetwork(whole, gas)
 	if err != nil {

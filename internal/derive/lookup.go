@@ -2,6 +2,7 @@ package derive
 
 import (
 	"encoding/json"
+	"iter"
 	"math"
 	"strconv"
 	"time"
@@ -13,13 +14,13 @@ import (
 // nothing was recorded.
 type node struct {
 	value any
-	above *spot
-	key   string
+	key   string // "" when the node stands at the spot above itself
+	above int
 	mem   *memory
 }
 
-// at is where the node stands.
-func (n node) at() *spot {
+// at is the spot where the node stands.
+func (n node) at() int {
 	if n.key == "" {
 		return n.above
 	}
@@ -29,7 +30,7 @@ func (n node) at() *spot {
 // get goes down to a member.
 func (n node) get(key string) node {
 	object, _ := n.value.(map[string]any)
-	return node{object[key], n.at(), key, n.mem}
+	return node{object[key], key, n.at(), n.mem}
 }
 
 // rooted is the same node with its place made once, for one that much is
@@ -45,36 +46,46 @@ func (n node) isList() bool {
 }
 
 // read is resting on this place.
-func (n node) read() *basis { return n.basis(read) }
+func (n node) read() basis { return basis{mem: n.mem, rests: refTo(n.at(), toRead)} }
 
 // lack is not known because this place holds nothing.
-func (n node) lack() *basis {
-	b := n.basis(lack)
-	b.unknown = true
-	return b
-}
-
-func (n node) basis(is kind) *basis {
-	b := n.mem.basis()
-	b.kind, b.above, b.words = is, n.above, n.key
-	if n.key == "" && n.above != nil {
-		b.above, b.words = n.above.above, n.above.key
-	}
-	return b
-}
+func (n node) lack() basis { return basis{mem: n.mem, rests: refTo(n.at(), toLack), unknown: true} }
 
 // items are the elements of a list.
 func (n node) items() []node {
-	list, _ := n.value.([]any)
-	if len(list) == 0 {
-		return nil
-	}
-	nodes := make([]node, len(list))
-	above := n.at()
-	for i, v := range list {
-		nodes[i] = node{value: v, above: n.mem.spot(above, strconv.Itoa(i)), mem: n.mem}
+	nodes := make([]node, 0, n.length())
+	for _, item := range n.each() {
+		nodes = append(nodes, item)
 	}
 	return nodes
+}
+
+// each goes through the elements of a list.
+func (n node) each() iter.Seq2[int, node] {
+	return func(yield func(int, node) bool) {
+		list, _ := n.value.([]any)
+		if len(list) == 0 {
+			return
+		}
+		above := n.at()
+		for i, v := range list {
+			if !yield(i, node{value: v, above: n.mem.spot(above, strconv.Itoa(i)), mem: n.mem}) {
+				return
+			}
+		}
+	}
+}
+
+// item is one element of a list.
+func (n node) item(i int) node {
+	list, _ := n.value.([]any)
+	return node{value: list[i], above: n.mem.spot(n.at(), strconv.Itoa(i)), mem: n.mem}
+}
+
+// length is the number of elements of a list.
+func (n node) length() int {
+	list, _ := n.value.([]any)
+	return len(list)
 }
 
 // text is a string, "" when there is none.
@@ -100,8 +111,14 @@ func (n node) isTrue() bool {
 	return ok && yes
 }
 
+// isBool reports whether a boolean is recorded.
+func (n node) isBool() bool {
+	_, ok := n.value.(bool)
+	return ok
+}
+
 // said is a recorded boolean and what it rests on.
-func (n node) said() (yes bool, b *basis) {
+func (n node) said() (yes bool, b basis) {
 	yes, ok := n.value.(bool)
 	if !ok {
 		return false, n.lack()
@@ -110,7 +127,7 @@ func (n node) said() (yes bool, b *basis) {
 }
 
 // choice is a recorded word and what it rests on.
-func (n node) choice() (word string, b *basis) {
+func (n node) choice() (word string, b basis) {
 	word = n.text()
 	if word == "" {
 		return "", n.lack()

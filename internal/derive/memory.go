@@ -1,23 +1,56 @@
 package derive
 
-// memory hands out the many small things that a document is made of from a few
-// large pieces. All of them live as long as the document does.
+// memory holds the many small things that a document is made of in a few large
+// lists. All of them live as long as the document does.
 type memory struct {
-	spots   []spot
-	bases   []basis
-	parts   []*basis
+	spots  []spot
+	groups []group
+	parts  []ref
+	words  []string
+	used   assumptions // by all values
+
 	values  []value
 	members []member
 	entries []entry
 }
 
+// newMemory has room for what most records ask for. The first spot is the record
+// itself, the first group nothing.
+func newMemory() *memory {
+	return &memory{
+		spots:  make([]spot, 1, 600),
+		groups: make([]group, 1, 400),
+		parts:  make([]ref, 0, 1000),
+	}
+}
+
+// spot is a place below another.
+func (m *memory) spot(above int, key string) int {
+	m.spots = append(m.spots, spot{key, above})
+	return len(m.spots) - 1
+}
+
+// grouped starts a group, to which parts can be added until the next is started.
+func (m *memory) grouped(g group, parts ...ref) ref {
+	g.from = uint32(len(m.parts))
+	m.parts = append(m.parts, parts...)
+	g.past = uint32(len(m.parts))
+	m.groups = append(m.groups, g)
+	return refTo(len(m.groups)-1, toGroup)
+}
+
+// add is one more part of the last group.
+func (m *memory) add(part ref) {
+	m.parts = append(m.parts, part)
+	m.groups[len(m.groups)-1].past++
+}
+
+func (m *memory) partsOf(g *group) []ref { return m.parts[g.from:g.past] }
+
 // How many of each are asked for at once: about 4 kB, and one short of a round
 // number, as the runtime adds a word to what holds pointers.
 const (
-	spotPiece   = 127
-	basisPiece  = 63
-	partPiece   = 255
-	valuePiece  = 63
+	valuePiece  = 47
 	memberPiece = 127
 	entryPiece  = 31
 )
@@ -42,32 +75,4 @@ func room[T any](piece *[]T, size, n int) []T {
 	from := len(*piece)
 	*piece = (*piece)[:from+n]
 	return (*piece)[from : from : from+n]
-}
-
-// spot is a place below another.
-func (m *memory) spot(above *spot, key string) *spot {
-	if m == nil {
-		return &spot{above, key}
-	}
-	s := take(&m.spots, spotPiece)
-	*s = spot{above, key}
-	return s
-}
-
-// basis is an empty basis.
-func (m *memory) basis() *basis {
-	if m == nil {
-		return new(basis)
-	}
-	b := take(&m.bases, basisPiece)
-	b.mem = m
-	return b
-}
-
-// list is an empty list of bases with room for n.
-func (m *memory) list(n int) []*basis {
-	if m == nil {
-		return make([]*basis, 0, n)
-	}
-	return room(&m.parts, partPiece, n)
 }

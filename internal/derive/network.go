@@ -25,7 +25,7 @@ func (s *system) fit() {
 	}
 	s.addGuard(s.segments[s.last])
 	for _, seg := range s.segments {
-		if seg.tee != nil && !s.meets(seg.next) {
+		if seg.tee.kind != "" && !s.meets(seg.next) {
 			seg.fittings = append(seg.fittings, seg.tee.fitting)
 		}
 	}
@@ -83,7 +83,7 @@ func (s *system) meets(i int) bool {
 		return false
 	}
 	a, b := s.segments[s.segments[i].from[0]].tee, s.segments[s.segments[i].from[1]].tee
-	return a != nil && b != nil && a.kind != b.kind
+	return a.kind != "" && b.kind != "" && a.kind != b.kind
 }
 
 // build makes the network of all pipe.
@@ -92,7 +92,8 @@ func (s *system) build(d *deriver) {
 	for _, p := range s.points {
 		s.soilBasis = demand(s.soilBasis, p.soilBasis)
 	}
-	parts := []*basis{s.driven, d.gasBasis}
+	parts := make([]basis, 0, 2+4*len(s.segments))
+	parts = append(parts, s.driven, d.gasBasis)
 	for _, seg := range s.segments {
 		parts = append(parts, seg.boreBasis, seg.length.basis, seg.roughBasis, seg.fitBasis)
 	}
@@ -104,11 +105,7 @@ func (s *system) build(d *deriver) {
 		return
 	}
 	s.pipe = join(s.pipe, s.flowing, s.driven, d.gasBasis, s.discharge.get("guard").read())
-	whole := airflow.System{Suction: s.branch(s.afterFan)}
-	for i := s.segments[s.afterFan].next; i >= 0; i = s.segments[i].next {
-		whole.Discharge = append(whole.Discharge, s.piece(i))
-	}
-	network, err := airflow.NewNetwork(whole, d.gas)
+	network, err := airflow.NewNetwork(s.whole(), d.gas)
 	if err != nil {
 		s.pipe = refused(err.Error(), s.get("pipe"))
 		return
@@ -128,19 +125,35 @@ func (s *system) piece(i int) airflow.Segment {
 	return airflow.Segment{Name: strconv.Itoa(i), Bore: seg.bore, Length: seg.length.si, Roughness: seg.roughness, Fittings: seg.fittings}
 }
 
-// branch is the leg that ends with a segment, and all that flows into it.
+// pieces are the segments from one to another, -1 for the open end, in the way of
+// the air.
+func (s *system) pieces(first, last int) []airflow.Segment {
+	count := 0
+	for i := first; i >= 0; i = s.segments[i].next {
+		if count++; i == last {
+			break
+		}
+	}
+	pieces := make([]airflow.Segment, 0, count)
+	for i := first; len(pieces) < count; i = s.segments[i].next {
+		pieces = append(pieces, s.piece(i))
+	}
+	return pieces
+}
+
+// whole is all the pipe.
+func (s *system) whole() airflow.System {
+	return airflow.System{Suction: s.branch(s.afterFan), Discharge: s.pieces(s.segments[s.afterFan].next, -1)}
+}
+
+// branch is the leg that ends with a segment, and all that flows into it. A
+// junction is named by the segment behind it, counted on from the suction points.
 func (s *system) branch(end int) airflow.Branch {
 	start := end
 	for len(s.segments[start].from) == 1 {
 		start = s.segments[start].from[0]
 	}
-	b := airflow.Branch{Name: "junction " + strconv.Itoa(start)}
-	for i := start; ; i = s.segments[i].next {
-		b.Segments = append(b.Segments, s.piece(i))
-		if i == end {
-			break
-		}
-	}
+	b := airflow.Branch{Name: strconv.Itoa(len(s.points) + start), Segments: s.pieces(start, end)}
 	if at := s.segments[start].startsAt; at >= 0 {
 		b.Name = strconv.Itoa(at)
 		if p := s.points[at]; p.soilBasis.known() {
@@ -148,6 +161,7 @@ func (s *system) branch(end int) airflow.Branch {
 		}
 		return b
 	}
+	b.Tributaries = make([]airflow.Branch, 0, len(s.segments[start].from))
 	for _, i := range s.segments[start].from {
 		leg := s.branch(i)
 		if s.meets(start) {

@@ -16,14 +16,14 @@ func (d *deriver) order() *entry {
 	whole := difference(completed, work)
 	whole.si += secondsPerDay
 	whole.unit = "d"
-	e := d.entry(7)
-	e.set("work_span", d.exact(quantity.Duration, whole, "first to last day of work, both counted"))
-	e.set("fan_start_before_vapor_sample", d.span(d.started, sampled, "d", "start of the last fan to the first vapor sample"))
-	e.set("survey_before_work", d.lead(day("surveyed"), work, "d", "survey to start of work"))
-	e.set("proposal_before_work", d.lead(day("proposal_given"), work, "d", "proposal to start of work"))
-	e.set("work_before_completion", d.span(work, completed, "d", "start of work to completion"))
-	e.set("completion_before_handover", d.span(completed, handed, "d", "completion to handover"))
-	e.set("fan_start_before_handover", d.span(d.fanStartDay(), handed, "d", "day the last fan started to handover"))
+	e := d.entry(7, 0)
+	e.exact("work_span", quantity.Duration, whole, "first to last day of work, both counted")
+	e.span("fan_start_before_vapor_sample", d.started, sampled, "d", "start of the last fan to the first vapor sample")
+	e.lead("survey_before_work", day("surveyed"), work, "d", "survey to start of work")
+	e.lead("proposal_before_work", day("proposal_given"), work, "d", "proposal to start of work")
+	e.span("work_before_completion", work, completed, "d", "start of work to completion")
+	e.span("completion_before_handover", completed, handed, "d", "completion to handover")
+	e.span("fan_start_before_handover", d.fanStartDay(), handed, "d", "day the last fan started to handover")
 	return e
 }
 

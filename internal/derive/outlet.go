@@ -19,11 +19,10 @@ func (d *deriver) outlets() []*system {
 }
 
 func (d *deriver) discharges() []any {
-	out := []any{}
-	for _, s := range d.outlets() {
-		e := d.entry(7)
-		e.set("id", s.id())
-		e.set("at", s.discharge.at())
+	outlets := d.outlets()
+	out := make([]any, 0, len(outlets))
+	for _, s := range outlets {
+		e := d.named(s.id(), s.discharge, 5, 0)
 		z := s.discharge.get("position").get("z").quantity()
 		over := func(recorded, level node) (figure, string, figure) {
 			computed := difference(z, level.quantity())
@@ -39,12 +38,12 @@ func (d *deriver) discharges() []any {
 		}
 		aboveGrade, aboveEave := s.discharge.get("height_above_grade"), s.discharge.get("height_above_eave")
 		grade, method, disagreement := over(aboveGrade, s.discharge.get("grade_level"))
-		e.set("height_above_grade", d.recorded(quantity.Length, grade, aboveGrade, method))
-		e.set("height_disagreement", d.exact(quantity.Length, disagreement, "recorded height above grade against the one from positions, either way"))
+		e.recorded("height_above_grade", quantity.Length, grade, aboveGrade, method)
+		e.exact("height_disagreement", quantity.Length, disagreement, "recorded height above grade against the one from positions, either way")
 		eave, method, disagreement := over(aboveEave, d.house.get("eave_level"))
-		e.set("height_above_eave", d.recorded(quantity.Length, eave, aboveEave, method))
-		e.set("eave_disagreement", d.exact(quantity.Length, disagreement, "recorded height above the eave against the one from positions, either way"))
-		e.set("exit_velocity", d.model(quantity.Velocity, s.exitVelocity(), "flow used over the bore at the open end"))
+		e.recorded("height_above_eave", quantity.Length, eave, aboveEave, method)
+		e.exact("eave_disagreement", quantity.Length, disagreement, "recorded height above the eave against the one from positions, either way")
+		e.model("exit_velocity", quantity.Velocity, s.exitVelocity(), "flow used over the bore at the open end")
 		out = append(out, e)
 	}
 	return out
@@ -62,7 +61,7 @@ func apart(a, b figure) figure {
 }
 
 // point is a position in space.
-func point(n node) (geometry.Point, *basis, string) {
+func point(n node) (geometry.Point, basis, string) {
 	if !n.exists() {
 		return geometry.Point{}, n.lack(), ""
 	}
@@ -76,7 +75,7 @@ func point(n node) (geometry.Point, *basis, string) {
 }
 
 // plan is a position seen from above.
-func plan(n node) (geometry.PlanPoint, *basis, string) {
+func plan(n node) (geometry.PlanPoint, basis, string) {
 	if !n.exists() {
 		return geometry.PlanPoint{}, n.lack(), ""
 	}
@@ -89,7 +88,7 @@ func plan(n node) (geometry.PlanPoint, *basis, string) {
 }
 
 // opening is the rectangle of an opening of the house or of a neighbour.
-func opening(n node) (geometry.Rect, *basis) {
+func opening(n node) (geometry.Rect, basis) {
 	corner, cornerBasis, _ := point(n.get("corner"))
 	width, height := n.get("width").quantity().notBelow("a length"), n.get("height").quantity().notBelow("a length")
 	facing, facingBasis := n.get("facing").choice()

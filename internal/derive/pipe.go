@@ -8,7 +8,12 @@ import (
 )
 
 func (seg *segment) read(n node) {
-	*seg = segment{node: n, next: -1, startsAt: -1, boreMethod: boreMethod, nominal: n.get("nominal_size").quantity().notBelow("a length"), length: n.get("length").quantity().notBelow("a length"), rise: n.get("rise").quantity()}
+	seg.node, seg.id = n, n.id()
+	seg.into, seg.starts = n.get("flows_into"), n.get("starts_at")
+	seg.next, seg.startsAt, seg.boreMethod = -1, -1, boreMethod
+	seg.nominal = n.get("nominal_size").quantity().notBelow("a length")
+	seg.length = n.get("length").quantity().notBelow("a length")
+	seg.rise = n.get("rise").quantity()
 	if seg.nominal.known() && seg.nominal.si == 0 {
 		seg.nominal.basis = seg.nominal.refuse(errors.New("pipe has a size"))
 	}
@@ -54,7 +59,7 @@ func (seg *segment) readBore() {
 
 // readSides finds the opening of a downspout from its two measured sides: the
 // size it is sold by is not that of its opening.
-func (seg *segment) readSides(shape *basis) {
+func (seg *segment) readSides(shape basis) {
 	list := seg.get("inner_sides")
 	sides := list.items()
 	switch {
@@ -84,7 +89,7 @@ const (
 )
 
 // wall is what fixes the bore of plastic pipe besides its size.
-func (seg *segment) wall() (airflow.Wall, *basis) {
+func (seg *segment) wall() (airflow.Wall, basis) {
 	material, b := seg.material, seg.materialBasis
 	standard, standardBasis := seg.get("standard").choice()
 	schedule, scheduleBasis := seg.get("schedule").choice()
@@ -148,31 +153,31 @@ func (seg *segment) readFittings() {
 		return
 	}
 	seg.fitBasis = list.read()
-	items := list.items()
-	seg.fittings = make([]airflow.Fitting, 0, len(items)+3) // what follows from neighbors comes to them
-	for i, item := range items {
-		count := item.get("count").number()
+	count := list.length()
+	seg.fittings = make([]airflow.Fitting, 0, count+3) // what follows from neighbors comes to them
+	for i, item := range list.each() {
+		times := item.get("count").number()
 		fitting, b := seg.fitting(item)
-		b = join(b, count.basis)
-		if b.known() && (count.si < 0 || count.si > 1e6) {
-			b = count.refuse(fmt.Errorf("there are not %g of them", count.si))
+		b = join(b, times.basis)
+		if b.known() && (times.si < 0 || times.si > 1e6) {
+			b = times.refuse(fmt.Errorf("there are not %g of them", times.si))
 		}
 		if !b.known() {
 			seg.fitBasis = join(seg.fitBasis, b.without())
 			continue
 		}
 		kind := airflow.FittingKind(item.get("kind").text())
-		if i == len(items)-1 && count.si == 1 && (kind == airflow.TeeRun || kind == airflow.TeeBranch) && !item.get("loss_coefficient").exists() {
-			seg.tee = &tee{kind, fitting}
+		if i == count-1 && times.si == 1 && (kind == airflow.TeeRun || kind == airflow.TeeBranch) && !item.get("loss_coefficient").exists() {
+			seg.tee = tee{kind, fitting}
 			continue
 		}
-		seg.fittings = append(seg.fittings, fitting.Times(int(count.si)))
+		seg.fittings = append(seg.fittings, fitting.Times(int(times.si)))
 	}
 }
 
 // fitting is the loss of one fitting: as its maker has it, else by its shape.
 // What a reducer takes follows from the bores on both sides.
-func (seg *segment) fitting(n node) (airflow.Fitting, *basis) {
+func (seg *segment) fitting(n node) (airflow.Fitting, basis) {
 	kind, b := n.get("kind").choice()
 	coefficient := n.get("loss_coefficient")
 	switch {

@@ -13,10 +13,10 @@ import (
 type level struct {
 	radon.Result
 	unit    string
-	found   *basis // what the value rests on
-	places  int    // how many there are, duplicates and blanks left out
-	counted *basis // what that rests on
-	told    *basis // what its uncertainty rests on besides
+	found   basis // what the value rests on
+	places  int   // how many there are, duplicates and blanks left out
+	counted basis // what that rests on
+	told    basis // what its uncertainty rests on besides
 }
 
 // worst finds the worst room of a phase. Every result counts: one that is not
@@ -62,7 +62,7 @@ func worstOf(group []*test) *test {
 }
 
 // noTest is why nothing is known of a phase in which nothing was tested.
-func (d *deriver) noTest(phase string) *basis {
+func (d *deriver) noTest(phase string) basis {
 	list := d.record.get("measurements").get("tests")
 	if len(d.all) == 0 {
 		return list.lack()
@@ -73,7 +73,7 @@ func (d *deriver) noTest(phase string) *basis {
 // standsFor says whether a test is one of a phase, and what that rests on: a
 // blank stands for no air. One of which that is not known is counted in, so
 // that what follows from it is not known either.
-func (t *test) standsFor(phase string) (bool, *basis) {
+func (t *test) standsFor(phase string) (bool, basis) {
 	switch {
 	case t.phase != "" && t.phase != phase:
 		return false, t.phaseBasis
@@ -104,7 +104,7 @@ func (d *deriver) group(t *test, done map[*test]bool) []*test {
 
 // together is what devices side by side say: their mean when all are on one
 // side of the action level and not more than 8 in apart, else the highest.
-func (d *deriver) together(group []*test) (radon.Result, *basis) {
+func (d *deriver) together(group []*test) (radon.Result, basis) {
 	results := make([]radon.Result, len(group))
 	highest, near, above := radon.Result{Value: math.Inf(-1)}, true, 0
 	b := nothing
@@ -144,11 +144,11 @@ func (d *deriver) together(group []*test) (radon.Result, *basis) {
 func (d *deriver) radonValues() *entry {
 	before, after := d.worst("before"), d.worst("after")
 	lower, upper := after.Bounds()
-	out := d.entry(7)
-	out.set("before", d.exact(quantity.Radon, figure{before.Value, before.unit, before.found}, "the worst room before"))
-	out.set("after", d.exact(quantity.Radon, rounded(figure{after.Value, after.unit, after.found}), "the worst room after, "+roundedMethod))
-	out.set("after_upper_bound", d.model(quantity.Radon, figure{upper, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties"))
-	out.set("after_lower_bound", d.model(quantity.Radon, figure{lower, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties"))
+	out := d.entry(7, 0)
+	out.exact("before", quantity.Radon, figure{before.Value, before.unit, before.found}, "the worst room before")
+	out.exact("after", quantity.Radon, rounded(figure{after.Value, after.unit, after.found}), "the worst room after, "+roundedMethod)
+	out.model("after_upper_bound", quantity.Radon, figure{upper, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties")
+	out.model("after_lower_bound", quantity.Radon, figure{lower, after.unit, after.told}, "one-sided 95 %, 1.645 standard uncertainties")
 	plain := join(after.found, before.found)
 	told := join(after.told, before.told)
 	var r radon.Reduction
@@ -167,14 +167,14 @@ func (d *deriver) radonValues() *entry {
 	if after.places == 0 && after.counted.known() {
 		each.basis = join(area.basis, d.noTest("after"))
 	}
-	out.set("area_per_place", d.exact(quantity.Area, each, "floor area tested over places with a test after"))
-	out.set("reduction", d.exact(quantity.Percent, figure{r.Percent, "%", plain}, method))
-	out.set("reduction_uncertainty", d.model(quantity.Percent, figure{r.U, "%", told}, "standard uncertainty in percentage points, from those of the two results"))
+	out.exact("area_per_place", quantity.Area, each, "floor area tested over places with a test after")
+	out.exact("reduction", quantity.Percent, figure{r.Percent, "%", plain}, method)
+	out.model("reduction_uncertainty", quantity.Percent, figure{r.U, "%", told}, "standard uncertainty in percentage points, from those of the two results")
 	return out
 }
 
 // retestDue is two years after the last test that proves the system.
-func (d *deriver) retestDue() *value {
+func (d *deriver) retestDue() figure {
 	last := figure{si: math.Inf(-1), unit: "s", basis: nothing}
 	for _, t := range d.all {
 		stands, b := t.standsFor("after")
@@ -196,5 +196,5 @@ func (d *deriver) retestDue() *value {
 		}
 		last.si = due
 	}
-	return d.exact(quantity.Date, last, "two years after the day the last test after the work ended: ANSI/AARST MAH 2019 8.5.9.2")
+	return last
 }

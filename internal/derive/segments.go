@@ -9,41 +9,49 @@ import (
 )
 
 func (d *deriver) segmentValues() []any {
-	out := []any{}
+	count := 0
+	for _, s := range d.systems {
+		count += len(s.segments)
+	}
+	out := make([]any, 0, count)
 	for _, s := range d.systems {
 		traps := s.traps()
 		for i, seg := range s.segments {
-			e := d.about(seg.node, 16)
+			e := d.named(seg.id, seg.node, 13, 1)
 			out = append(out, e)
 			e.set("system", s.name())
-			e.set("inner_diameter", d.exact(quantity.Length, figure{seg.bore.Hydraulic, seg.boreUnit, seg.boreBasis}, seg.boreMethod))
-			e.set("feeds", d.exact(quantity.Number, figure{float64(seg.feeds), "1", s.flowing}, "suction points whose air passes"))
-			e.set("flow", d.value(quantity.Flow, seg.flow, "at the flow used", s.flowDigits(s.carriesAll(i))))
-			e.set("velocity", d.model(quantity.Velocity, seg.speed, "flow over bore"))
-			e.set("reynolds", d.model(quantity.Number, figure{seg.state.Reynolds, "1", seg.stated}, "speed, bore, density and viscosity"))
-			e.set("friction_factor", d.model(quantity.Number, figure{seg.state.Friction, "1", seg.rubbed}, "Churchill 1977, Darcy's factor"))
-			e.set("loss", d.model(quantity.Pressure, figure{seg.state.Loss, s.pressureUnit(), seg.lost}, "Darcy and Weisbach, with the fittings"))
+			e.exact("inner_diameter", quantity.Length, figure{seg.bore.Hydraulic, seg.boreUnit, seg.boreBasis}, seg.boreMethod)
+			e.exact("feeds", quantity.Number, figure{float64(seg.feeds), "1", s.flowing}, "suction points whose air passes")
+			e.value("flow", quantity.Flow, seg.flow, "at the flow used", s.flowDigits(s.carriesAll(i)))
+			e.model("velocity", quantity.Velocity, seg.speed, "flow over bore")
+			e.model("reynolds", quantity.Number, figure{seg.state.Reynolds, "1", seg.stated}, "speed, bore, density and viscosity")
+			e.model("friction_factor", quantity.Number, figure{seg.state.Friction, "1", seg.rubbed}, "Churchill 1977, Darcy's factor")
+			e.model("loss", quantity.Pressure, figure{seg.state.Loss, s.pressureUnit(), seg.lost}, "Darcy and Weisbach, with the fittings")
 			d.slopes(seg, e)
 			lift := figure{traps[i].si * waterWeight, s.pressureUnit(), traps[i].basis}
-			e.set("trap_suction", d.exact(quantity.Pressure, lift, "water column as high as the trap is deep"))
-			e.set("trap_depth", d.exact(quantity.Length, traps[i], "low point of the recorded lengths and rises, drained or not; 0 when there is none"))
+			e.exact("trap_suction", quantity.Pressure, lift, "water column as high as the trap is deep")
+			e.exact("trap_depth", quantity.Length, traps[i], "low point of the recorded lengths and rises, drained or not; 0 when there is none")
 		}
 	}
 	return out
 }
 
 func (d *deriver) pointValues() []any {
-	out := []any{}
+	count := 0
+	for _, s := range d.systems {
+		count += len(s.points)
+	}
+	out := make([]any, 0, count)
 	for _, s := range d.systems {
 		for _, p := range s.points {
-			e := d.about(p.node, 7)
+			e := d.about(p.node, 4, 1)
 			e.set("system", s.name())
-			e.set("flow", d.value(quantity.Flow, p.flow, "share of the flow used", s.flowDigits(len(s.points) == 1)))
+			e.value("flow", quantity.Flow, p.flow, "share of the flow used", s.flowDigits(len(s.points) == 1))
 			told := p.get("suction").quantity()
 			fromGauge := figure{p.pit.si, p.pit.unit, s.gaugeSays}
-			e.set("suction_difference", d.model(quantity.Ratio, quotient(difference(told, fromGauge), fromGauge), "measured less from the gauge, over the latter"))
-			e.set("shutoff_share", d.model(quantity.Ratio, quotient(told, s.shutOff), "measured in the pit over shut-off pressure"))
-			e.set("pit_suction", d.model(quantity.Pressure, p.pit, "gauge or fan less the losses between"))
+			e.model("suction_difference", quantity.Ratio, quotient(difference(told, fromGauge), fromGauge), "measured less from the gauge, over the latter")
+			e.model("shutoff_share", quantity.Ratio, quotient(told, s.shutOff), "measured in the pit over shut-off pressure")
+			e.model("pit_suction", quantity.Pressure, p.pit, "gauge or fan less the losses between")
 			out = append(out, e)
 		}
 	}
@@ -71,23 +79,23 @@ func (d *deriver) slopes(seg *segment, e *entry) {
 		unit = "in"
 	}
 	required := figure{geometry.RequiredFall(seg.length.si, leastSlope), unit, join(b, seg.length.basis)}
-	e.set("fall_required", d.exact(quantity.Length, required, "1/8 in per ft: ANSI/AARST SGM-SF 2017 (12/20) 6.2.2"))
+	e.exact("fall_required", quantity.Length, required, "1/8 in per ft: ANSI/AARST SGM-SF 2017 (12/20) 6.2.2")
 	fall, fallMethod := figure{rise.si, rise.unit, join(rise.basis, b)}, "recorded rise"
 	if !rise.known() && slope.known() {
 		fall, fallMethod = figure{slope.si * seg.length.si, unit, join(slope.basis, seg.length.basis, b)}, "recorded slope times length"
 	}
-	e.set("fall", d.exact(quantity.Length, fall, fallMethod))
+	e.exact("fall", quantity.Length, fall, fallMethod)
 	worked := seg.riseOverLength(b)
-	e.set("slope_disagreement", d.exact(quantity.Slope, apart(level, worked), "recorded slope against rise over length, either way"))
+	e.exact("slope_disagreement", quantity.Slope, apart(level, worked), "recorded slope against rise over length, either way")
 	if seg.get("slope").exists() {
-		e.set("slope", d.recorded(quantity.Slope, level, seg.get("slope"), "as recorded"))
+		e.recorded("slope", quantity.Slope, level, seg.get("slope"), "as recorded")
 		return
 	}
-	e.set("slope", d.exact(quantity.Slope, worked, "rise over length"))
+	e.exact("slope", quantity.Slope, worked, "rise over length")
 }
 
 // riseOverLength is the slope of a level run from its measures.
-func (seg *segment) riseOverLength(level *basis) figure {
+func (seg *segment) riseOverLength(level basis) figure {
 	f := figure{seg.rise.si / seg.length.si, "mm/m", join(seg.rise.basis, seg.length.basis, level)}
 	if isFeet(seg.rise.unit) {
 		f.unit = "in/ft"
@@ -110,8 +118,12 @@ func (s *system) traps() []figure {
 	if !s.flowing.known() {
 		return traps
 	}
-	for _, run := range s.runs() {
-		shape, b := s.shape(run)
+	var run []int
+	var shape []geometry.Segment
+	var b basis
+	for _, p := range s.points {
+		run = s.run(run, p)
+		shape, b = s.shape(shape, run)
 		var low []geometry.LowPoint
 		if b.known() {
 			var err error

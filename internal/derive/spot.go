@@ -2,35 +2,39 @@ package derive
 
 import "github.com/slablint/slablint/internal/place"
 
-// A spot is a place of the record: a name or an index below another. Nil is the
-// record itself. The pointer that it stands for is put together when somebody
-// reads it, which is seldom.
+// A spot is a place of the record: a name or an index below another, which is
+// told by its index in the memory. The pointer that it stands for is put together
+// when somebody reads it, which is seldom.
 type spot struct {
-	above *spot
 	key   string
+	above int
 }
 
-// is reports whether two spots are one place.
-func (s *spot) is(other *spot) bool {
-	for s != other {
-		if s == nil || other == nil || s.key != other.key {
+// theRecord is the spot that stands for the record itself.
+const theRecord = 0
+
+// same reports whether two spots are one place.
+func (m *memory) same(a, b int) bool {
+	for a != b {
+		if a == theRecord || b == theRecord || m.spots[a].key != m.spots[b].key {
 			return false
 		}
-		s, other = s.above, other.above
+		a, b = m.spots[a].above, m.spots[b].above
 	}
 	return true
 }
 
-// pointer writes the spot out. Keys are names of the record's schema and
-// indexes, which need no escapes.
-func (s *spot) pointer() place.Pointer {
+// pointer writes a spot out. Keys are names of the record's schema and indexes,
+// which need no escapes.
+func (m *memory) pointer(at int) place.Pointer {
 	var scratch [128]byte
-	return place.Pointer(s.append(scratch[:0]))
+	return place.Pointer(m.appendSpot(scratch[:0], at))
 }
 
-func (s *spot) append(b []byte) []byte {
-	if s == nil || s.key == "" {
+func (m *memory) appendSpot(b []byte, at int) []byte {
+	if at == theRecord {
 		return b
 	}
-	return append(append(s.above.append(b), '/'), s.key...)
+	s := m.spots[at]
+	return append(append(m.appendSpot(b, s.above), '/'), s.key...)
 }

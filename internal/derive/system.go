@@ -1,8 +1,6 @@
 package derive
 
 import (
-	"slices"
-
 	"github.com/slablint/slablint/internal/airflow"
 	"github.com/slablint/slablint/internal/geometry"
 )
@@ -16,26 +14,26 @@ type system struct {
 	segments []*segment
 	points   []*suctionPoint
 
-	flowing  *basis // how the segments follow each other
-	last     int    // the segment that ends in the open
-	afterFan int    // the last segment before the fan
-	driven   *basis // that there is a fan, and where
+	flowing  basis // how the segments follow each other
+	last     int   // the segment that ends in the open
+	afterFan int   // the last segment before the fan
+	driven   basis // that there is a fan, and where
 
 	curve      *airflow.FanCurve // at standard air
 	siteCurve  *airflow.FanCurve // in the gas of the pipe
-	curveBasis *basis
+	curveBasis basis
 	curveUnits [2]string // of flow and pressure
 
-	pipe      *basis           // all pipe from the pits to the open end
+	pipe      basis            // all pipe from the pits to the open end
 	network   *airflow.Network // nil when pipe is not known
-	soilBasis *basis           // the ground at every suction point
+	soilBasis basis            // the ground at every suction point
 
 	shutOff        figure // Pa
 	shown          figure // Pa, the last reading of the gauge
 	shownFirst     figure // Pa, the first
 	shownAt        node   // where it is recorded
 	verdict        airflow.GaugeVerdict
-	gaugeSays      *basis  // of the suction in the pits as far as the gauge tells it
+	gaugeSays      basis   // of the suction in the pits as far as the gauge tells it
 	fromGauge      figure  // m3/s
 	operating      figure  // m3/s
 	operatingAt    float64 // Pa
@@ -43,47 +41,50 @@ type system struct {
 
 	measured, used figure // m3/s
 	usedWord       string
-	split          *basis         // how the flow used splits between legs
+	split          basis          // how the flow used splits between legs
 	splitSolved    bool           // the split is worked out from the ground, not measured
 	state          *airflow.State // at the flow used, nil when not known
-	stateBasis     *basis
+	stateBasis     basis
 }
 
 // A segment is one piece of pipe, at the index it has in the record.
 type segment struct {
 	node
-	next     int   // the segment it flows into, -1 for the open
-	from     []int // the segments that flow into it
-	startsAt int   // the suction point it begins at, -1 for none
-	feeds    int   // how many suction points it carries the air of
+	id           string
+	into, starts node   // what it says of the segment it flows into, and of where it begins
+	next         int    // the segment it flows into, -1 for the open
+	from         []int  // the segments that flow into it
+	fromFew      [2]int // room for from
+	startsAt     int    // the suction point it begins at, -1 for none
+	feeds        int    // how many suction points it carries the air of
 
 	material      string
-	materialBasis *basis
+	materialBasis basis
 	nominal       figure // m
 	bore          airflow.Bore
-	boreBasis     *basis
+	boreBasis     basis
 	boreUnit      string
 	boreMethod    string
 	length        figure  // m
 	rise          figure  // m, in the direction of flow
 	roughness     float64 // m
-	roughBasis    *basis
+	roughBasis    basis
 	fittings      []airflow.Fitting
-	tee           *tee // the tee at its end
+	tee           tee  // the tee at its end, if any
 	reducer       bool // a reducer of recorded loss stands in it
-	fitBasis      *basis
+	fitBasis      basis
 
 	flow   figure // m3/s
 	speed  figure // m/s
 	state  airflow.SegmentState
-	stated *basis // Reynolds number
-	rubbed *basis // friction factor
-	lost   *basis // loss
+	stated basis // Reynolds number
+	rubbed basis // friction factor
+	lost   basis // loss
 }
 
 // tee is a tee at the end of a segment, which may be where legs meet.
 type tee struct {
-	kind    airflow.FittingKind
+	kind    airflow.FittingKind // "" of none
 	fitting airflow.Fitting
 }
 
@@ -93,28 +94,32 @@ type suctionPoint struct {
 	first     int    // the segment that begins here, -1 when none does
 	told      figure // m3/s, measured in this leg
 	soil      airflow.Soil
-	soilBasis *basis
+	soilBasis basis
 	flow      figure // m3/s
 	pit       figure // Pa
 }
 
 func readSystem(n node) *system {
 	s := &system{node: n, fan: n.get("fan").rooted(), discharge: n.get("discharge").rooted(), gauge: n.get("gauge").rooted(), last: -1, afterFan: -1}
-	for _, item := range n.get("suction_points").items() {
-		s.points = append(s.points, readPoint(item))
+	list := n.get("suction_points").rooted()
+	points := make([]suctionPoint, list.length())
+	s.points = make([]*suctionPoint, len(points))
+	for i, item := range list.each() {
+		s.points[i] = &points[i]
+		points[i].read(item)
 	}
-	pipe := n.get("pipe").items()
-	segments := make([]segment, len(pipe))
-	s.segments = make([]*segment, len(pipe))
-	for i, item := range pipe {
+	list = n.get("pipe").rooted()
+	segments := make([]segment, list.length())
+	s.segments = make([]*segment, len(segments))
+	for i, item := range list.each() {
 		s.segments[i] = &segments[i]
 		segments[i].read(item)
 	}
 	return s
 }
 
-func readPoint(n node) *suctionPoint {
-	p := &suctionPoint{node: n, first: -1, told: n.get("flow").quantity().notBelow("a flow")}
+func (p *suctionPoint) read(n node) {
+	p.node, p.first, p.told = n, -1, n.get("flow").quantity().notBelow("a flow")
 	flow, suction, exponent := n.get("soil_flow").quantity(), n.get("soil_suction").quantity(), n.get("soil_exponent").number()
 	p.soilBasis = join(flow.basis, suction.basis, exponent.basis)
 	if p.soilBasis.known() {
@@ -124,7 +129,6 @@ func readPoint(n node) *suctionPoint {
 		}
 		p.soil = soil
 	}
-	return p
 }
 
 // drawsSoilGas are the kinds of system whose pipe leads from the ground to a fan
@@ -150,7 +154,11 @@ func (s *system) carriesAll(i int) bool { return s.segments[i].feeds == len(s.po
 
 // isFeet tells a writer who thinks in feet and inches.
 func isFeet(unit string) bool {
-	return slices.Contains([]string{"ft", "in", "yd", "mil", "cfm", "gpm", "inH2O", "psi", "ft2", "in2"}, unit)
+	switch unit {
+	case "ft", "in", "yd", "mil", "cfm", "gpm", "inH2O", "psi", "ft2", "in2":
+		return true
+	}
+	return false
 }
 
 // speedUnit goes with a unit of flow.
@@ -161,28 +169,25 @@ func speedUnit(flow string) string {
 	return "m/s"
 }
 
-// runs are the ways from each suction point to the open end, as lists of
-// segments.
-func (s *system) runs() [][]int {
-	var all [][]int
-	for _, p := range s.points {
-		var run []int
-		for i := p.first; i >= 0; i = s.segments[i].next {
-			run = append(run, i)
-		}
-		all = append(all, run)
+// run is the way from a suction point to the open end, as a list of segments,
+// written into one that is no longer needed.
+func (s *system) run(into []int, p *suctionPoint) []int {
+	into = into[:0]
+	for i := p.first; i >= 0; i = s.segments[i].next {
+		into = append(into, i)
 	}
-	return all
+	return into
 }
 
-// shape is the lengths and rises of a run.
-func (s *system) shape(run []int) ([]geometry.Segment, *basis) {
+// shape is the lengths and rises of a run, written into a list that is no longer
+// needed.
+func (s *system) shape(into []geometry.Segment, run []int) ([]geometry.Segment, basis) {
+	into = into[:0]
 	b := nothing
-	list := make([]geometry.Segment, len(run))
-	for k, i := range run {
+	for _, i := range run {
 		seg := s.segments[i]
-		list[k] = geometry.Segment{Length: seg.length.si, Rise: seg.rise.si}
+		into = append(into, geometry.Segment{Length: seg.length.si, Rise: seg.rise.si})
 		b = demand(b, seg.length.basis, seg.rise.basis)
 	}
-	return list, b
+	return into, b
 }

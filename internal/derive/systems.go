@@ -12,7 +12,7 @@ import (
 func (d *deriver) systemValues() []any {
 	out := make([]any, len(d.systems))
 	for i, s := range d.systems {
-		e := d.about(s.node, 32)
+		e := d.about(s.node, 25, 5)
 		d.sizes(s, e)
 		d.fanValues(s, e)
 		d.flowValues(s, e)
@@ -31,8 +31,8 @@ func (d *deriver) sizes(s *system, e *entry) {
 	if len(s.points) == 0 {
 		each.basis = join(area.basis, points.lack())
 	}
-	e.set("area_treated", d.exact(quantity.Area, area, "sum of the footprints"))
-	e.set("area_per_suction_point", d.exact(quantity.Area, each, "area treated over suction points"))
+	e.exact("area_treated", quantity.Area, area, "sum of the footprints")
+	e.exact("area_per_suction_point", quantity.Area, each, "area treated over suction points")
 	all, main := figure{si: math.Inf(1), basis: nothing}, figure{si: math.Inf(1), basis: s.flowing}
 	for i, seg := range s.segments {
 		all = smaller(all, seg.nominal)
@@ -46,9 +46,9 @@ func (d *deriver) sizes(s *system, e *entry) {
 	if s.flowing.known() && math.IsInf(main.si, 1) && main.known() {
 		main.basis = refused("the legs meet at the open end only", s.get("pipe"))
 	}
-	e.set("largest_manifold_bore", d.exact(quantity.Length, s.largestManifold(), "largest trade size of the segments that carry the air of several suction points"))
-	e.set("smallest_bore", d.exact(quantity.Length, all, "smallest trade size"))
-	e.set("smallest_main_bore", d.exact(quantity.Length, main, "smallest trade size of the segments that carry all the air"))
+	e.exact("largest_manifold_bore", quantity.Length, s.largestManifold(), "largest trade size of the segments that carry the air of several suction points")
+	e.exact("smallest_bore", quantity.Length, all, "smallest trade size")
+	e.exact("smallest_main_bore", quantity.Length, main, "smallest trade size of the segments that carry all the air")
 }
 
 // largestManifold is the largest segment behind a junction.
@@ -84,7 +84,7 @@ func (d *deriver) areaTreated(s *system) figure {
 	areas := d.house.get("foundations").items()
 	sum := figure{basis: list.read()}
 	seen := map[int]bool{}
-	for _, ref := range list.items() {
+	for _, ref := range list.each() {
 		i := find(areas, ref.text())
 		if seen[i] {
 			continue
@@ -101,7 +101,7 @@ func (d *deriver) areaTreated(s *system) figure {
 		sum.si += area.si
 		sum.basis = join(sum.basis, area.basis)
 	}
-	if len(list.items()) == 0 {
+	if list.length() == 0 {
 		sum.basis = list.lack()
 	}
 	return sum
@@ -110,21 +110,21 @@ func (d *deriver) areaTreated(s *system) figure {
 func (d *deriver) fanValues(s *system, e *entry) {
 	shutOff := s.shutOff
 	pressure := figure{s.operatingAt, s.curveUnits[1], s.operating.basis}
-	e.set("shutoff_pressure", d.model(quantity.Pressure, shutOff, "first point of the fan's curve, by the density of the gas"))
-	e.set("operating_flow", d.model(quantity.Flow, s.operating, "where the fan's curve meets pipe and ground"))
-	e.set("operating_pressure", d.model(quantity.Pressure, pressure, "fan static pressure there"))
+	e.model("shutoff_pressure", quantity.Pressure, shutOff, "first point of the fan's curve, by the density of the gas")
+	e.model("operating_flow", quantity.Flow, s.operating, "where the fan's curve meets pipe and ground")
+	e.model("operating_pressure", quantity.Pressure, pressure, "fan static pressure there")
 	if s.operatingState != "" {
 		e.set("operating_state", s.operatingState)
 	}
-	e.set("gauge_reading", d.recorded(quantity.Pressure, s.shown, s.shownAt, "last reading with the fan on"))
-	e.set("gauge_flow", d.model(quantity.Flow, s.fromGauge, "flow at which the fan shows its reading to the gauge"))
+	e.recorded("gauge_reading", quantity.Pressure, s.shown, s.shownAt, "last reading with the fan on")
+	e.model("gauge_flow", quantity.Flow, s.fromGauge, "flow at which the fan shows its reading to the gauge")
 	if s.verdict != "" {
 		e.set("gauge_plausibility", string(s.verdict))
 	}
-	e.set("gauge_share", d.model(quantity.Ratio, quotient(s.shown, shutOff), "reading over shut-off pressure"))
+	e.model("gauge_share", quantity.Ratio, quotient(s.shown, shutOff), "reading over shut-off pressure")
 	mark := s.gauge.get("start_mark").quantity()
-	e.set("start_mark_difference", d.exact(quantity.Pressure, apart(mark, s.shownFirst), "start mark against the first reading with the fan on, either way"))
-	e.set("gauge_change", d.exact(quantity.Ratio, quotient(difference(s.shown, mark), mark), "last reading less start mark, over the mark"))
+	e.exact("start_mark_difference", quantity.Pressure, apart(mark, s.shownFirst), "start mark against the first reading with the fan on, either way")
+	e.exact("gauge_change", quantity.Ratio, quotient(difference(s.shown, mark), mark), "last reading less start mark, over the mark")
 	// Only drawings ask for the curves, and solving them takes time.
 	if s.siteCurve != nil {
 		e.set("fan_curve", sync.OnceValue(s.fanCurve))
@@ -144,8 +144,8 @@ func quotient(a, b figure) figure {
 }
 
 func (d *deriver) flowValues(s *system, e *entry) {
-	e.set("flow_used", d.value(quantity.Flow, s.used, s.usedWord, s.flowDigits(true)))
-	e.set("flow_difference", d.model(quantity.Ratio, quotient(difference(s.fromGauge, s.measured), s.measured), "flow from the gauge less measured, over measured"))
+	e.value("flow_used", quantity.Flow, s.used, s.usedWord, s.flowDigits(true))
+	e.model("flow_difference", quantity.Ratio, quotient(difference(s.fromGauge, s.measured), s.measured), "flow from the gauge less measured, over measured")
 	if s.fromGauge.known() && s.measured.known() {
 		if agreement, err := airflow.CompareFlows(s.fromGauge.si, s.measured.si); err == nil {
 			e.set("flow_agreement", string(agreement))
@@ -161,15 +161,15 @@ func (d *deriver) flowValues(s *system, e *entry) {
 	if len(s.segments) == 0 {
 		highest.basis = s.get("pipe").lack()
 	}
-	e.set("highest_velocity", d.model(quantity.Velocity, highest, "flow over bore, at the flow used"))
+	e.model("highest_velocity", quantity.Velocity, highest, "flow over bore, at the flow used")
 	loss := figure{unit: s.pressureUnit(), basis: s.stateBasis}
 	if s.state != nil {
 		loss.si = s.state.FanStatic - s.state.Soil
 	}
 	given := s.fanPressure(s.used)
 	share := quotient(loss, given)
-	e.set("pipe_loss", d.model(quantity.Pressure, loss, "fan static pressure that pipe and fittings take at the flow used: Darcy and Weisbach with Churchill's friction factor"))
-	e.set("pipe_loss_share", d.model(quantity.Ratio, share, "pipe loss over fan pressure at the flow used"))
+	e.model("pipe_loss", quantity.Pressure, loss, "fan static pressure that pipe and fittings take at the flow used: Darcy and Weisbach with Churchill's friction factor")
+	e.model("pipe_loss_share", quantity.Ratio, share, "pipe loss over fan pressure at the flow used")
 	left := figure{si: math.Inf(1), basis: s.get("suction_points").lack()}
 	for i, p := range s.points {
 		if i == 0 {
@@ -179,7 +179,7 @@ func (d *deriver) flowValues(s *system, e *entry) {
 			left.si, left.unit = p.pit.si, p.pit.unit
 		}
 	}
-	e.set("suction_available", d.model(quantity.Pressure, left, "lowest suction in a pit: gauge or fan less the losses between"))
+	e.model("suction_available", quantity.Pressure, left, "lowest suction in a pit: gauge or fan less the losses between")
 }
 
 // pressureUnit is the one in which the writer reads pressures of the pipe.
@@ -199,16 +199,16 @@ func (d *deriver) power(s *system, e *entry) {
 	if b.known() && !running {
 		energy.basis = refused("how long a year the fan runs is not recorded", always)
 	}
-	e.set("yearly_energy", d.exact(quantity.Energy, energy, "power over 365 days"))
+	e.exact("yearly_energy", quantity.Energy, energy, "power over 365 days")
 	volts, amps := wired.get("circuit_voltage").quantity(), wired.get("circuit_rating").quantity()
 	capacity := figure{volts.si * amps.si, "W", join(volts.basis, amps.basis)}
-	e.set("circuit_share_fan", d.exact(quantity.Ratio, quotient(watts, capacity), "power over rating times voltage"))
+	e.exact("circuit_share_fan", quantity.Ratio, quotient(watts, capacity), "power over rating times voltage")
 	other := wired.get("circuit_other_load").quantity().notBelow("a power")
 	if alone := wired.get("circuit_dedicated"); alone.isTrue() && !wired.get("circuit_other_load").exists() {
 		other = figure{0, "W", alone.read()}
 	}
 	total := figure{watts.si + other.si, "W", join(watts.basis, other.basis)}
-	e.set("circuit_share_total", d.exact(quantity.Ratio, quotient(total, capacity), "power of fan and other load over rating times voltage"))
+	e.exact("circuit_share_total", quantity.Ratio, quotient(total, capacity), "power of fan and other load over rating times voltage")
 }
 
 // soilTemperature is that of soil gas (K); see the assumption of that name.
@@ -225,11 +225,11 @@ func (d *deriver) waterAndTime(s *system, e *entry) {
 	if water.known() {
 		water.si = airflow.CondensateBound(s.used.si, soilTemperature, winter.si, d.site.si)
 	}
-	e.set("condensate", d.model(quantity.MassPerDay, water, "all water that the gas holds more in the ground than at the outlet in design weather; most leaves as vapor"))
+	e.model("condensate", quantity.MassPerDay, water, "all water that the gas holds more in the ground than at the outlet in design weather; most leaves as vapor")
 	supply, exhaust := s.get("ventilation").get("supply_flow").quantity().notBelow("a flow"), s.get("ventilation").get("exhaust_flow").quantity().notBelow("a flow")
-	e.set("ventilation_imbalance", d.exact(quantity.Ratio, quotient(difference(supply, exhaust), exhaust), "supply less exhaust, over exhaust"))
+	e.exact("ventilation_imbalance", quantity.Ratio, quotient(difference(supply, exhaust), exhaust), "supply less exhaust, over exhaust")
 	since, until := s.get("temporary_since"), s.get("replaced_on")
 	if s.get("permanence").text() == "temporary" || since.exists() || until.exists() {
-		e.set("temporary_days", d.span(since.day(), until.day(), "d", "start to replacement"))
+		e.span("temporary_days", since.day(), until.day(), "d", "start to replacement")
 	}
 }

@@ -14,31 +14,36 @@ import (
 type test struct {
 	node
 	phase      string
-	phaseBasis *basis
+	phaseBasis basis
 	start, end figure
 	result     figure
 	// blank is a test of no room; blankBasis says what that rests on, and is not
 	// known where the record does not tell.
 	blank      bool
-	blankBasis *basis
+	blankBasis basis
 	// told is the result with its uncertainty.
 	told      radon.Result
-	toldBasis *basis
+	toldBasis basis
 }
 
 func (d *deriver) readTests() {
-	for _, n := range d.record.get("measurements").get("tests").items() {
-		t := &test{node: n, start: n.get("start").quantity(), end: n.get("end").quantity(), result: n.get("result").quantity().notBelow("a concentration")}
+	list := d.record.get("measurements").get("tests").rooted()
+	tests := make([]test, list.length())
+	d.all = make([]*test, len(tests))
+	for i, n := range list.each() {
+		t := &tests[i]
+		d.all[i] = t
+		t.node, t.start, t.end = n, n.get("start").quantity(), n.get("end").quantity()
+		t.result = n.get("result").quantity().notBelow("a concentration")
 		t.phase, t.phaseBasis = n.get("phase").choice()
 		t.blank, t.blankBasis = t.isBlank()
 		t.tell()
-		d.all = append(d.all, t)
 	}
 }
 
 // isBlank says whether a device was never opened. A monitor cannot be a field
 // blank; of other devices the record must say it, and of a blank what it is.
-func (t *test) isBlank() (bool, *basis) {
+func (t *test) isBlank() (bool, basis) {
 	device, of := t.get("device").choice()
 	blank, b := t.get("blank").said()
 	switch {
@@ -110,47 +115,35 @@ func (d *deriver) testValues() []any {
 	occupied := d.house.get("occupied_since").day()
 	out := make([]any, len(d.all))
 	for i, t := range d.all {
-		e := d.about(t.node, 17)
+		e := d.about(t.node, 13, 1)
 		out[i] = e
 		if t.phase != "" {
 			e.set("phase", t.phase)
 		}
 		started := t.get("start").day()
 		closed, from := t.get("closed_from").quantity(), t.get("reported_from").quantity()
-		e.set("duration", d.span(t.start, t.end, "h", "start to end"))
-		e.set("after_fan_start", d.span(fan, t.start, "h", "start of the last fan to start of the test"))
-		e.set("closed_lead", d.lead(closed, t.start, "h", "closing of the house to start of the test"))
-		e.set("valid_hours", d.exact(quantity.Duration, t.validHours(fan), "whole hours that count, from 24 h after the fan and 12 h after closing: ANSI/AARST MAH 2019 7.3.2, 8.5.3"))
-		e.set("lead_out", d.span(t.start, from, "h", "start to the first hour reported"))
-		e.set("tail_left_out", d.lead(t.get("reported_to").quantity(), t.end, "h", "end of the last hour reported to the end"))
-		e.set("calibration_left", d.span(t.get("end").day(), t.get("calibration_expires").day(), "d", "day of the end to last day of the calibration"))
-		e.set("days_after_occupancy", d.span(occupied, started, "d", "days on the calendar of the place"))
-		e.set("days_after_completion", d.span(completed, started, "d", "days on the calendar of the place"))
-		e.set("days_to_report", d.span(t.get("picked_up").day(), t.get("report_delivered").day(), "d", "pick-up to report"))
+		e.span("duration", t.start, t.end, "h", "start to end")
+		e.span("after_fan_start", fan, t.start, "h", "start of the last fan to start of the test")
+		e.lead("closed_lead", closed, t.start, "h", "closing of the house to start of the test")
+		e.exact("valid_hours", quantity.Duration, t.validHours(fan), "whole hours that count, from 24 h after the fan and 12 h after closing: ANSI/AARST MAH 2019 7.3.2, 8.5.3")
+		e.span("lead_out", t.start, from, "h", "start to the first hour reported")
+		e.lead("tail_left_out", t.get("reported_to").quantity(), t.end, "h", "end of the last hour reported to the end")
+		e.span("calibration_left", t.get("end").day(), t.get("calibration_expires").day(), "d", "day of the end to last day of the calibration")
+		e.span("days_after_occupancy", occupied, started, "d", "days on the calendar of the place")
+		e.span("days_after_completion", completed, started, "d", "days on the calendar of the place")
+		e.span("days_to_report", t.get("picked_up").day(), t.get("report_delivered").day(), "d", "pick-up to report")
 		method := "as recorded"
 		if t.told.BelowDetection {
 			method = "as recorded: an upper bound, below detection"
 		}
 		result := t.result
 		result.basis = join(result.basis, bounds(t))
-		e.set("concentration", d.recorded(quantity.Radon, result, t.get("result"), method))
-		e.set("reported", d.exact(quantity.Radon, rounded(result), roundedMethod))
+		e.recorded("concentration", quantity.Radon, result, t.get("result"), method)
+		e.exact("reported", quantity.Radon, rounded(result), roundedMethod)
 		_, upper := t.told.Bounds()
-		e.set("upper_bound", d.model(quantity.Radon, figure{upper, t.result.unit, t.toldBasis}, "one-sided 95 %, 1.645 standard uncertainties"))
+		e.model("upper_bound", quantity.Radon, figure{upper, t.result.unit, t.toldBasis}, "one-sided 95 %, 1.645 standard uncertainties")
 	}
 	return out
-}
-
-// span writes the time from one instant to another; it is negative when they
-// stand in the other order. What is found of it stands at the later one.
-func (d *deriver) span(from, to figure, unit string, method string) *value {
-	return d.exact(quantity.Duration, figure{to.si - from.si, unit, join(to.basis, from.basis)}, method)
-}
-
-// lead is the same for what had to come early enough: what is found of it stands
-// at the earlier one.
-func (d *deriver) lead(from, to figure, unit string, method string) *value {
-	return d.exact(quantity.Duration, figure{to.si - from.si, unit, join(from.basis, to.basis)}, method)
 }
 
 // fanStart is when the last of the fans first ran.
@@ -187,7 +180,7 @@ func (t *test) validHours(fan figure) figure {
 	}
 	from, to := t.get("reported_from").quantity(), t.get("reported_to").quantity()
 	closed, left := t.get("closed_from").quantity(), t.get("hours_left_out").quantity()
-	parts := []*basis{from.basis, to.basis, left.basis, closed.basis, t.get("device").read()}
+	parts := []basis{from.basis, to.basis, left.basis, closed.basis, t.get("device").read()}
 	conditions := []radon.Condition{{Since: closed.si, Lead: 12 * secondsPerHour}}
 	switch t.phase {
 	case "before", "":

@@ -20,7 +20,11 @@ func (s *system) connect() {
 	for i, seg := range s.segments {
 		lacks = join(lacks, s.follow(i, named), s.begin(i))
 		if seg.next >= 0 {
-			s.segments[seg.next].from = append(s.segments[seg.next].from, i)
+			next := s.segments[seg.next]
+			if next.from == nil {
+				next.from = next.fromFew[:0]
+			}
+			next.from = append(next.from, i)
 		}
 	}
 	if lacks.known() {
@@ -38,10 +42,10 @@ func (s *system) connect() {
 // follow finds the segment that one flows into: the one it names, else the next
 // in the list unless the air of that comes from elsewhere. Where legs meet, each
 // says so: left out by mistake it would move the leg.
-func (s *system) follow(i int, named segmentNames) *basis {
+func (s *system) follow(i int, named segmentNames) basis {
 	seg := s.segments[i]
 	seg.next = -1
-	into := seg.get("flows_into")
+	into := seg.into
 	switch {
 	case into.exists():
 		j, known := named.index[into.text()]
@@ -53,7 +57,7 @@ func (s *system) follow(i int, named segmentNames) *basis {
 		}
 		seg.next = j
 	case i+1 == len(s.segments):
-	case s.segments[i+1].get("starts_at").exists(), named.joined[i+1]:
+	case s.segments[i+1].starts.exists(), named.joined[i+1]:
 		return into.lack()
 	default:
 		seg.next = i + 1
@@ -70,13 +74,13 @@ type segmentNames struct {
 func (s *system) named() segmentNames {
 	n := segmentNames{make(map[string]int, len(s.segments)), make([]bool, len(s.segments))}
 	for i, seg := range s.segments {
-		id := seg.id()
+		id := seg.id
 		if _, taken := n.index[id]; id != "" && !taken {
 			n.index[id] = i
 		}
 	}
 	for _, seg := range s.segments {
-		if i, known := n.index[seg.get("flows_into").text()]; known {
+		if i, known := n.index[seg.into.text()]; known {
 			n.joined[i] = true
 		}
 	}
@@ -84,10 +88,10 @@ func (s *system) named() segmentNames {
 }
 
 // begin finds the suction point that a segment starts at.
-func (s *system) begin(i int) *basis {
+func (s *system) begin(i int) basis {
 	seg := s.segments[i]
 	seg.startsAt = -1
-	starts := seg.get("starts_at")
+	starts := seg.starts
 	if !starts.exists() {
 		return nothing
 	}
@@ -107,10 +111,10 @@ func (s *system) begin(i int) *basis {
 // checkStarts makes sure that air comes in at the suction points and nowhere
 // else. Of a system with one suction point and one beginning it is plain where
 // the pipe begins.
-func (s *system) checkStarts() *basis {
+func (s *system) checkStarts() basis {
 	lacks := nothing
 	for i, seg := range s.segments {
-		switch starts := seg.get("starts_at"); {
+		switch starts := seg.starts; {
 		case len(seg.from) > 0 && seg.startsAt >= 0:
 			lacks = join(lacks, refused("a segment that another flows into does not begin at a suction point", starts))
 		case len(seg.from) == 0 && seg.startsAt < 0:
@@ -131,14 +135,14 @@ func (s *system) checkStarts() *basis {
 
 // countFeeds counts for each segment the suction points that it carries the air
 // of, and finds the open end.
-func (s *system) countFeeds() *basis {
+func (s *system) countFeeds() basis {
 	for _, p := range s.points {
 		steps := 0
 		for i := p.first; i >= 0; i = s.segments[i].next {
 			s.segments[i].feeds++
 			s.last = i
 			if steps++; steps > len(s.segments) {
-				return refused("the pipe runs in a circle", s.segments[i].get("flows_into"))
+				return refused("the pipe runs in a circle", s.segments[i].into)
 			}
 		}
 	}
@@ -169,7 +173,7 @@ func (s *system) placeFan() {
 	default:
 		s.driven = refused("no segment that carries all the air has this id", after)
 		for i, seg := range s.segments {
-			if seg.id() == after.text() && s.carriesAll(i) {
+			if seg.id == after.text() && s.carriesAll(i) {
 				s.afterFan, s.driven = i, join(b, after.read())
 				return
 			}

@@ -3,7 +3,6 @@ package derive
 import (
 	"encoding/json"
 	"errors"
-	"fmt"
 	"strconv"
 
 	"github.com/slablint/slablint/internal/place"
@@ -15,7 +14,7 @@ import (
 type figure struct {
 	si   float64
 	unit string
-	*basis
+	basis
 }
 
 // notBelow refuses a figure below zero of something that cannot be.
@@ -30,9 +29,10 @@ func (f figure) notBelow(what string) figure {
 // those that schema/derived.schema.json describes.
 type value struct {
 	quantity.Computed        // when known
+	name              string // that the document has it by
 	text              string // in the words of who wrote it, "" for words of our own
 	method            string
-	*basis
+	basis
 }
 
 // Of a value that is known the last name counts only where something is assumed.
@@ -54,8 +54,8 @@ func (v *value) Origin() place.Pointer {
 	if !v.known() {
 		return place.Root
 	}
-	if at := v.first(); at != nil {
-		return at.pointer()
+	if at, ok := v.first(); ok {
+		return v.mem.pointer(at)
 	}
 	return place.Root
 }
@@ -85,7 +85,7 @@ func (v *value) Name(i int) string {
 func (v *value) Get(name string) any {
 	if !v.known() {
 		if name == "undetermined" {
-			return pointers(v.lacks())
+			return v.mem.pointers(v.lacks())
 		}
 		if why := v.why(); name == "method" && why != "" {
 			return why
@@ -107,61 +107,13 @@ func (v *value) Get(name string) any {
 	case "method":
 		return v.method
 	case "inputs":
-		return pointers(v.inputs())
+		return v.mem.pointers(v.inputs())
 	case "assumed":
 		if v.assumed != 0 {
 			return v.assumed.names()
 		}
 	}
 	return nil
-}
-
-// Digits that are kept: of what is exact on paper, so that a limit met exactly
-// is met, and of what a model gives, whose further digits would be noise.
-const (
-	exactDigits = 12
-	modelDigits = 6
-)
-
-// exact writes a figure that is arithmetic on what was recorded.
-func (d *deriver) exact(dim quantity.Dimension, f figure, method string) *value {
-	return d.value(dim, f, method, exactDigits)
-}
-
-// recorded writes a figure as it stands at a place of the record, in the words
-// of who wrote it.
-func (d *deriver) recorded(dim quantity.Dimension, f figure, at node, method string) *value {
-	v := d.exact(dim, f, method)
-	v.text = at.words()
-	return v
-}
-
-// model writes a figure that a physical model gave.
-func (d *deriver) model(dim quantity.Dimension, f figure, method string) *value {
-	return d.value(dim, f, method, modelDigits)
-}
-
-func (d *deriver) value(dim quantity.Dimension, f figure, method string, digits int) *value {
-	if !f.known() {
-		return d.undetermined(f.basis)
-	}
-	number, err := quantity.Compute(dim, f.si, f.unit, digits)
-	if err != nil {
-		number, err = quantity.Compute(dim, f.si, quantity.SIUnit(dim), digits)
-	}
-	if err != nil {
-		return d.undetermined(f.refuse(fmt.Errorf("no such thing can be: %w", err)))
-	}
-	v := take(&d.record.mem.values, valuePiece)
-	*v = value{Computed: number, method: method, basis: f.basis}
-	d.used |= f.assumed
-	return v
-}
-
-func (d *deriver) undetermined(b *basis) *value {
-	v := take(&d.record.mem.values, valuePiece)
-	v.basis = b
-	return v
 }
 
 // whole writes a count.

@@ -27,8 +27,9 @@ func (p Polygon) Farthest(holes []PlanPoint) (Gap, error) {
 		return Gap{}, err
 	}
 	worst := Gap{Distance: -1}
+	var room cells
 	for i, h := range holes {
-		for _, corner := range p.cell(holes, i) {
+		for _, corner := range room.cell(p, holes, i) {
 			// A part cut in two keeps a bridge of no width between its halves; a
 			// later cut may leave a corner on it that is no place of the slab.
 			if d := h.Distance(corner); d > worst.Distance*(1+1e-12) && p.Contains(corner) {
@@ -57,9 +58,10 @@ func (p Polygon) PassingShare(holes []Hole) (float64, error) {
 		return 0, err
 	}
 	passing := 0.0
+	var room cells
 	for i := range places {
 		if passes[i] {
-			passing += signedArea(p.cell(places, i))
+			passing += signedArea(room.cell(p, places, i))
 		}
 	}
 	return min(passing/p.Area(), 1), nil
@@ -81,9 +83,12 @@ func (p Polygon) holds(holes []PlanPoint) error {
 	return nil
 }
 
+// cells is room for a part that is cut and for what is left of it.
+type cells [2][]PlanPoint
+
 // cell is the part of the polygon that lies nearest to hole i: the polygon cut
-// at the line halfway to every other hole.
-func (p Polygon) cell(holes []PlanPoint, i int) []PlanPoint {
+// at the line halfway to every other hole. The next call overwrites it.
+func (room *cells) cell(p Polygon, holes []PlanPoint, i int) []PlanPoint {
 	part := p.corners
 	for k, o := range holes {
 		toward := o.minus(holes[i])
@@ -91,7 +96,9 @@ func (p Polygon) cell(holes []PlanPoint, i int) []PlanPoint {
 			continue
 		}
 		halfway := holes[i].toward(o, 0.5)
-		part = cut(part, func(x PlanPoint) float64 { return x.minus(halfway).dot(toward) })
+		room[0], room[1] = room[1], room[0]
+		room[0] = cut(room[0], part, func(x PlanPoint) float64 { return x.minus(halfway).dot(toward) })
+		part = room[0]
 		if len(part) == 0 {
 			break
 		}
@@ -99,9 +106,10 @@ func (p Polygon) cell(holes []PlanPoint, i int) []PlanPoint {
 	return part
 }
 
-// cut keeps what lies where beyond is not positive; beyond must be linear.
-func cut(corners []PlanPoint, beyond func(PlanPoint) float64) []PlanPoint {
-	kept := make([]PlanPoint, 0, len(corners)+2)
+// cut keeps what lies where beyond is not positive; beyond must be linear. It
+// writes over kept.
+func cut(kept, corners []PlanPoint, beyond func(PlanPoint) float64) []PlanPoint {
+	kept = slices.Grow(kept[:0], len(corners)+2)
 	for i, a := range corners {
 		b := corners[(i+1)%len(corners)]
 		da, db := beyond(a), beyond(b)

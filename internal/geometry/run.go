@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 )
 
 // Segment is one straight piece of a pipe run. A run lists its segments in the
@@ -63,6 +64,9 @@ func LowPoints(run []Segment) ([]LowPoint, error) {
 		return nil, err
 	}
 	n := len(run)
+	if !slices.ContainsFunc(run[:n-1], func(s Segment) bool { return s.Rise < -rounding }) {
+		return nil, nil // nowhere does water run back from the open end
+	}
 	height := make([]float64, n+1)
 	for i, s := range run {
 		height[i+1] = height[i] + s.Rise

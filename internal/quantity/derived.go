@@ -19,7 +19,7 @@ type Computed struct {
 // significant digits (12 at most), and SI and Value have no more than that.
 // Errors are those of FromSI.
 func Compute(dim Dimension, si float64, unitName string, digits int) (Computed, error) {
-	f := families[dim]
+	f := familyOf(dim)
 	if f == nil {
 		return Computed{}, unknownDimension(dim)
 	}

@@ -54,6 +54,27 @@ type family struct {
 
 var families = readTable()
 
+// byLength finds families quicker than their map does: few names of dimensions are
+// of one length.
+var byLength = func() (table [32][]*family) {
+	for _, dim := range dimensionOrder {
+		table[len(dim)] = append(table[len(dim)], families[dim])
+	}
+	return table
+}()
+
+// familyOf is the units of a dimension, nil of one that there is not.
+func familyOf(dim Dimension) *family {
+	if len(dim) < len(byLength) {
+		for _, f := range byLength[len(dim)] {
+			if f.dimension == dim {
+				return f
+			}
+		}
+	}
+	return nil
+}
+
 func readTable() map[Dimension]*family {
 	all := make(map[Dimension]*family, len(dimensionOrder))
 	for _, r := range table {
@@ -124,8 +145,14 @@ func (f *family) lookUp(name string) (u *unit, ok bool) {
 	return u, ok
 }
 
-// find is lookUp with an error that says what to write instead.
+// find is lookUp with an error that says what to write instead. It is quickest
+// with a symbol.
 func (f *family) find(name string) (*unit, error) {
+	for _, u := range f.units {
+		if u.symbol == name {
+			return u, nil
+		}
+	}
 	if u, ok := f.lookUp(name); ok {
 		return u, nil
 	}
