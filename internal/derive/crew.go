@@ -7,8 +7,7 @@ import (
 
 // crew is the exposure of each worker at this job.
 func (d *deriver) crew() []any {
-	dates := d.record.get("job").get("dates")
-	work, completed := dates.get("work_started").day(), dates.get("completed").day()
+	work, completed := d.dates.get("work_started").day(), d.dates.get("completed").day()
 	list := d.record.get("job").get("crew").rooted()
 	out := make([]any, 0, list.length())
 	for _, n := range list.each() {

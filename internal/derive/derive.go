@@ -21,6 +21,7 @@ import (
 // Parts of the document may be shared, so it is for reading only.
 func Derive(input map[string]any, files fs.FS) record.Members {
 	d := &deriver{record: node{value: input, mem: newMemory()}}
+	d.dates = d.record.get("job").get("dates").rooted()
 	d.house = d.record.get("house").rooted()
 	d.readTests()
 	for _, n := range d.record.get("systems").each() {
@@ -58,6 +59,7 @@ func Derive(input map[string]any, files fs.FS) record.Members {
 type deriver struct {
 	record  node
 	house   node
+	dates   node
 	systems []*system
 	all     []*test
 	probes  []*probe

@@ -54,7 +54,7 @@ func (d *deriver) duplicates() []any {
 				var err error
 				if pair, err = radon.CheckDuplicates(radon.Result{Value: first.told.Value, BelowDetection: first.told.BelowDetection},
 					radon.Result{Value: t.told.Value, BelowDetection: t.told.BelowDetection}, action); err != nil {
-					b = refused(err.Error(), first.get("result"), t.get("result"))
+					b = refused(err.Error(), first.resultAt, t.resultAt)
 				}
 			}
 		}
@@ -65,7 +65,7 @@ func (d *deriver) duplicates() []any {
 		e.exact("relative_percent_difference", quantity.Percent, figure{pair.RPD, "%", b}, "difference over mean: ANSI/AARST MS-QA 2019 Table 7.1")
 		ratio := figure{pair.Ratio, "1", b}
 		if b.known() && pair.Ratio == 0 {
-			ratio.basis = refused("the smaller is zero", first.get("result"), t.get("result"))
+			ratio.basis = refused("the smaller is zero", first.resultAt, t.resultAt)
 		}
 		e.exact("ratio", quantity.Number, ratio, "larger over smaller")
 	}

@@ -23,7 +23,7 @@ const headBytes = 128 << 10
 // evidence is what is found of each file in the job's folder. Without a folder
 // nothing is said of the files: they were not looked for.
 func (d *deriver) evidence(files fs.FS) []any {
-	work := d.record.get("job").get("dates").get("work_started").day()
+	work := d.dates.get("work_started").day()
 	list := d.record.get("evidence").rooted()
 	out := make([]any, 0, list.length())
 	for _, n := range list.each() {

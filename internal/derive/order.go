@@ -9,8 +9,7 @@ import (
 // order is the time between events that must follow each other, on the calendar
 // of the place; below zero when they did not.
 func (d *deriver) order() *entry {
-	dates := d.record.get("job").get("dates")
-	day := func(name string) figure { return dates.get(name).day() }
+	day := func(name string) figure { return d.dates.get(name).day() }
 	work, completed, handed := day("work_started"), day("completed"), day("handed_over")
 	sampled := d.record.get("measurements").get("vapor_first_sampled").quantity()
 	whole := difference(completed, work)

@@ -65,6 +65,7 @@ func point(n node) (geometry.Point, basis, string) {
 	if !n.exists() {
 		return geometry.Point{}, n.lack(), ""
 	}
+	n = n.rooted()
 	x, _, hasX := n.get("x").measure()
 	y, _, hasY := n.get("y").measure()
 	z, unit, hasZ := n.get("z").measure()
@@ -79,6 +80,7 @@ func plan(n node) (geometry.PlanPoint, basis, string) {
 	if !n.exists() {
 		return geometry.PlanPoint{}, n.lack(), ""
 	}
+	n = n.rooted()
 	x, unit, hasX := n.get("x").measure()
 	y, _, hasY := n.get("y").measure()
 	if hasX && hasY {

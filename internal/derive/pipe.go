@@ -28,7 +28,7 @@ func (seg *segment) read(n node) {
 // never guessed.
 func (seg *segment) readBore() {
 	shape, shapeBasis := seg.get("shape").choice()
-	inner := seg.get("inner_diameter").quantity()
+	measured := seg.get("inner_diameter")
 	switch {
 	case shape == "":
 		seg.boreBasis = shapeBasis
@@ -36,7 +36,8 @@ func (seg *segment) readBore() {
 	case shape != "round":
 		seg.readSides(shapeBasis)
 		return
-	case seg.get("inner_diameter").exists():
+	case measured.exists():
+		inner := measured.quantity()
 		seg.boreBasis, seg.boreUnit = join(inner.basis, shapeBasis), inner.unit
 		seg.bore = airflow.Round(inner.si)
 		if inner.known() && inner.si <= 0 {
@@ -45,14 +46,14 @@ func (seg *segment) readBore() {
 		return
 	}
 	seg.boreUnit = seg.nominal.unit
-	wall, wallBasis := seg.wall()
+	wall, wallBasis := seg.wall(measured)
 	seg.boreBasis = join(shapeBasis, seg.nominal.basis, wallBasis)
 	if !seg.boreBasis.known() {
 		return
 	}
 	bore, _, err := airflow.PipeBore(seg.nominal.si, wall)
 	if err != nil {
-		seg.boreBasis = refused(err.Error(), seg.get("inner_diameter"))
+		seg.boreBasis = refused(err.Error(), measured)
 	}
 	seg.bore = bore
 }
@@ -89,11 +90,10 @@ const (
 )
 
 // wall is what fixes the bore of plastic pipe besides its size.
-func (seg *segment) wall() (airflow.Wall, basis) {
+func (seg *segment) wall(measure node) (airflow.Wall, basis) {
 	material, b := seg.material, seg.materialBasis
 	standard, standardBasis := seg.get("standard").choice()
 	schedule, scheduleBasis := seg.get("schedule").choice()
-	measure := seg.get("inner_diameter")
 	b = join(b, standardBasis)
 	switch {
 	case !b.known():
@@ -147,7 +147,7 @@ func (seg *segment) readRoughness() {
 // readFittings adds up the losses of the fittings. A list that is empty says
 // that there are none; one that is missing says nothing.
 func (seg *segment) readFittings() {
-	list := seg.get("fittings")
+	list := seg.get("fittings").rooted()
 	if !list.isList() {
 		seg.fitBasis = list.lack()
 		return
@@ -157,7 +157,8 @@ func (seg *segment) readFittings() {
 	seg.fittings = make([]airflow.Fitting, 0, count+3) // what follows from neighbors comes to them
 	for i, item := range list.each() {
 		times := item.get("count").number()
-		fitting, b := seg.fitting(item)
+		kind, coefficient := item.get("kind"), item.get("loss_coefficient")
+		fitting, b := seg.fitting(kind, coefficient)
 		b = join(b, times.basis)
 		if b.known() && (times.si < 0 || times.si > 1e6) {
 			b = times.refuse(fmt.Errorf("there are not %g of them", times.si))
@@ -166,9 +167,9 @@ func (seg *segment) readFittings() {
 			seg.fitBasis = join(seg.fitBasis, b.without())
 			continue
 		}
-		kind := airflow.FittingKind(item.get("kind").text())
-		if i == count-1 && times.si == 1 && (kind == airflow.TeeRun || kind == airflow.TeeBranch) && !item.get("loss_coefficient").exists() {
-			seg.tee = tee{kind, fitting}
+		shape := airflow.FittingKind(kind.text())
+		if i == count-1 && times.si == 1 && (shape == airflow.TeeRun || shape == airflow.TeeBranch) && !coefficient.exists() {
+			seg.tee = tee{shape, fitting}
 			continue
 		}
 		seg.fittings = append(seg.fittings, fitting.Times(int(times.si)))
@@ -177,9 +178,8 @@ func (seg *segment) readFittings() {
 
 // fitting is the loss of one fitting: as its maker has it, else by its shape.
 // What a reducer takes follows from the bores on both sides.
-func (seg *segment) fitting(n node) (airflow.Fitting, basis) {
-	kind, b := n.get("kind").choice()
-	coefficient := n.get("loss_coefficient")
+func (seg *segment) fitting(named, coefficient node) (airflow.Fitting, basis) {
+	kind, b := named.choice()
 	switch {
 	case coefficient.exists():
 		k := coefficient.number().notBelow("a loss coefficient")

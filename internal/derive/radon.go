@@ -182,7 +182,7 @@ func (d *deriver) retestDue() figure {
 		if !stands {
 			continue
 		}
-		end := t.get("end").day()
+		end := t.endAt.day()
 		last.basis = join(last.basis, end.basis)
 		last.si = math.Max(last.si, end.si)
 	}

@@ -68,11 +68,12 @@ const leastSlope = 1.0 / 96
 // slopes is the fall of a level run back to the suction point. An upright run
 // drains by itself.
 func (d *deriver) slopes(seg *segment, e *entry) {
-	run, b := seg.get("run").choice()
-	if run == "vertical" {
-		b = refused("an upright run drains by itself", seg.get("run"))
+	run, told := seg.get("run").rooted(), seg.get("slope").rooted()
+	way, b := run.choice()
+	if way == "vertical" {
+		b = refused("an upright run drains by itself", run)
 	}
-	rise, slope := seg.rise, seg.get("slope").quantity()
+	rise, slope := seg.rise, told.quantity()
 	level := figure{slope.si, slope.unit, join(slope.basis, b)}
 	unit := seg.length.unit
 	if unit == "ft" {
@@ -87,8 +88,8 @@ func (d *deriver) slopes(seg *segment, e *entry) {
 	e.exact("fall", quantity.Length, fall, fallMethod)
 	worked := seg.riseOverLength(b)
 	e.exact("slope_disagreement", quantity.Slope, apart(level, worked), "recorded slope against rise over length, either way")
-	if seg.get("slope").exists() {
-		e.recorded("slope", quantity.Slope, level, seg.get("slope"), "as recorded")
+	if told.exists() {
+		e.recorded("slope", quantity.Slope, level, told, "as recorded")
 		return
 	}
 	e.exact("slope", quantity.Slope, worked, "rise over length")

@@ -27,9 +27,11 @@ func (d *deriver) systemValues() []any {
 func (d *deriver) sizes(s *system, e *entry) {
 	area := d.areaTreated(s)
 	points := s.get("suction_points")
-	each := figure{area.si / float64(len(s.points)), area.unit, join(area.basis, points.read())}
+	each := figure{area.si / float64(len(s.points)), area.unit, area.basis}
 	if len(s.points) == 0 {
 		each.basis = join(area.basis, points.lack())
+	} else {
+		each.basis = join(area.basis, points.read())
 	}
 	e.exact("area_treated", quantity.Area, area, "sum of the footprints")
 	e.exact("area_per_suction_point", quantity.Area, each, "area treated over suction points")
@@ -192,7 +194,7 @@ func (s *system) pressureUnit() string {
 
 // power is the fan's energy and its share of the circuit.
 func (d *deriver) power(s *system, e *entry) {
-	watts, wired := s.fan.get("power").quantity().notBelow("a power"), s.get("electrical")
+	watts, wired := s.fan.get("power").quantity().notBelow("a power"), s.get("electrical").rooted()
 	always := s.get("runs_continuously")
 	running, b := always.said()
 	energy := figure{airflow.YearlyEnergy(watts.si), "kWh", join(watts.basis, b)}
@@ -203,8 +205,9 @@ func (d *deriver) power(s *system, e *entry) {
 	volts, amps := wired.get("circuit_voltage").quantity(), wired.get("circuit_rating").quantity()
 	capacity := figure{volts.si * amps.si, "W", join(volts.basis, amps.basis)}
 	e.exact("circuit_share_fan", quantity.Ratio, quotient(watts, capacity), "power over rating times voltage")
-	other := wired.get("circuit_other_load").quantity().notBelow("a power")
-	if alone := wired.get("circuit_dedicated"); alone.isTrue() && !wired.get("circuit_other_load").exists() {
+	load := wired.get("circuit_other_load")
+	other := load.quantity().notBelow("a power")
+	if alone := wired.get("circuit_dedicated"); alone.isTrue() && !load.exists() {
 		other = figure{0, "W", alone.read()}
 	}
 	total := figure{watts.si + other.si, "W", join(watts.basis, other.basis)}
@@ -226,7 +229,8 @@ func (d *deriver) waterAndTime(s *system, e *entry) {
 		water.si = airflow.CondensateBound(s.used.si, soilTemperature, winter.si, d.site.si)
 	}
 	e.model("condensate", quantity.MassPerDay, water, "all water that the gas holds more in the ground than at the outlet in design weather; most leaves as vapor")
-	supply, exhaust := s.get("ventilation").get("supply_flow").quantity().notBelow("a flow"), s.get("ventilation").get("exhaust_flow").quantity().notBelow("a flow")
+	ventilation := s.get("ventilation").rooted()
+	supply, exhaust := ventilation.get("supply_flow").quantity().notBelow("a flow"), ventilation.get("exhaust_flow").quantity().notBelow("a flow")
 	e.exact("ventilation_imbalance", quantity.Ratio, quotient(difference(supply, exhaust), exhaust), "supply less exhaust, over exhaust")
 	since, until := s.get("temporary_since"), s.get("replaced_on")
 	if s.get("permanence").text() == "temporary" || since.exists() || until.exists() {

@@ -13,10 +13,13 @@ import (
 // A test is one radon test as far as several parts of the document read it.
 type test struct {
 	node
-	phase      string
-	phaseBasis basis
-	start, end figure
-	result     figure
+	phase                    string
+	phaseBasis               basis
+	device                   radon.Device
+	deviceBasis              basis
+	startAt, endAt, resultAt node
+	start, end               figure
+	result                   figure
 	// blank is a test of no room; blankBasis says what that rests on, and is not
 	// known where the record does not tell.
 	blank      bool
@@ -33,8 +36,12 @@ func (d *deriver) readTests() {
 	for i, n := range list.each() {
 		t := &tests[i]
 		d.all[i] = t
-		t.node, t.start, t.end = n, n.get("start").quantity(), n.get("end").quantity()
-		t.result = n.get("result").quantity().notBelow("a concentration")
+		t.node, t.startAt, t.endAt, t.resultAt = n, n.get("start").rooted(), n.get("end").rooted(), n.get("result").rooted()
+		t.start, t.end = t.startAt.quantity(), t.endAt.quantity()
+		t.result = t.resultAt.quantity().notBelow("a concentration")
+		var device string
+		device, t.deviceBasis = n.get("device").choice()
+		t.device = radon.Device(device)
 		t.phase, t.phaseBasis = n.get("phase").choice()
 		t.blank, t.blankBasis = t.isBlank()
 		t.tell()
@@ -44,13 +51,12 @@ func (d *deriver) readTests() {
 // isBlank says whether a device was never opened. A monitor cannot be a field
 // blank; of other devices the record must say it, and of a blank what it is.
 func (t *test) isBlank() (bool, basis) {
-	device, of := t.get("device").choice()
 	blank, b := t.get("blank").said()
 	switch {
-	case device == string(radon.ContinuousMonitor):
-		return false, of
+	case t.device == radon.ContinuousMonitor:
+		return false, t.deviceBasis
 	case blank:
-		return of.known(), join(b, of)
+		return t.deviceBasis.known(), join(b, t.deviceBasis)
 	}
 	return false, b
 }
@@ -75,13 +81,13 @@ func (t *test) tell() {
 		}
 		return
 	}
-	device, b := t.get("device").choice()
-	if device == "" {
+	b := t.deviceBasis
+	if t.device == "" {
 		b = t.get("uncertainty").lack()
 	}
 	t.toldBasis = join(t.result.basis, b, assuming(deviceUncertainty))
 	if t.toldBasis.known() {
-		u, err := radon.AssumedU(radon.Device(device), t.result.si)
+		u, err := radon.AssumedU(t.device, t.result.si)
 		if err != nil {
 			t.toldBasis = refused(err.Error(), t.get("uncertainty"))
 		}
@@ -111,7 +117,7 @@ const roundedMethod = "rounded half up as ANSI/AARST MAH 2019 8.5.2 has it"
 
 func (d *deriver) testValues() []any {
 	fan := d.started
-	completed := d.record.get("job").get("dates").get("completed").day()
+	completed := d.dates.get("completed").day()
 	occupied := d.house.get("occupied_since").day()
 	out := make([]any, len(d.all))
 	for i, t := range d.all {
@@ -120,15 +126,15 @@ func (d *deriver) testValues() []any {
 		if t.phase != "" {
 			e.set("phase", t.phase)
 		}
-		started := t.get("start").day()
-		closed, from := t.get("closed_from").quantity(), t.get("reported_from").quantity()
+		started := t.startAt.day()
+		closed, reported := t.get("closed_from").quantity(), t.reported()
 		e.span("duration", t.start, t.end, "h", "start to end")
 		e.span("after_fan_start", fan, t.start, "h", "start of the last fan to start of the test")
 		e.lead("closed_lead", closed, t.start, "h", "closing of the house to start of the test")
-		e.exact("valid_hours", quantity.Duration, t.validHours(fan), "whole hours that count, from 24 h after the fan and 12 h after closing: ANSI/AARST MAH 2019 7.3.2, 8.5.3")
-		e.span("lead_out", t.start, from, "h", "start to the first hour reported")
-		e.lead("tail_left_out", t.get("reported_to").quantity(), t.end, "h", "end of the last hour reported to the end")
-		e.span("calibration_left", t.get("end").day(), t.get("calibration_expires").day(), "d", "day of the end to last day of the calibration")
+		e.exact("valid_hours", quantity.Duration, t.validHours(fan, closed, reported), "whole hours that count, from 24 h after the fan and 12 h after closing: ANSI/AARST MAH 2019 7.3.2, 8.5.3")
+		e.span("lead_out", t.start, reported.from, "h", "start to the first hour reported")
+		e.lead("tail_left_out", reported.to, t.end, "h", "end of the last hour reported to the end")
+		e.span("calibration_left", t.endAt.day(), t.get("calibration_expires").day(), "d", "day of the end to last day of the calibration")
 		e.span("days_after_occupancy", occupied, started, "d", "days on the calendar of the place")
 		e.span("days_after_completion", completed, started, "d", "days on the calendar of the place")
 		e.span("days_to_report", t.get("picked_up").day(), t.get("report_delivered").day(), "d", "pick-up to report")
@@ -138,7 +144,7 @@ func (d *deriver) testValues() []any {
 		}
 		result := t.result
 		result.basis = join(result.basis, bounds(t))
-		e.recorded("concentration", quantity.Radon, result, t.get("result"), method)
+		e.recorded("concentration", quantity.Radon, result, t.resultAt, method)
 		e.exact("reported", quantity.Radon, rounded(result), roundedMethod)
 		_, upper := t.told.Bounds()
 		e.model("upper_bound", quantity.Radon, figure{upper, t.result.unit, t.toldBasis}, "one-sided 95 %, 1.645 standard uncertainties")
@@ -169,18 +175,24 @@ func (d *deriver) fanStart() figure {
 	return last
 }
 
+// hours are the first and the end of the last hour that a result counts.
+type hours struct{ from, to figure }
+
+func (t *test) reported() hours {
+	return hours{t.get("reported_from").quantity(), t.get("reported_to").quantity()}
+}
+
 // validHours are the contiguous whole hours of a monitor that can count.
-func (t *test) validHours(fan figure) figure {
-	switch device, b := t.get("device").choice(); device {
+func (t *test) validHours(fan, closed figure, reported hours) figure {
+	switch t.device {
 	case "":
-		return figure{basis: b}
-	case string(radon.ContinuousMonitor):
+		return figure{basis: t.deviceBasis}
+	case radon.ContinuousMonitor:
 	default:
 		return figure{basis: refused("only a monitor tells one hour from another", t.get("device"))}
 	}
-	from, to := t.get("reported_from").quantity(), t.get("reported_to").quantity()
-	closed, left := t.get("closed_from").quantity(), t.get("hours_left_out").quantity()
-	parts := []basis{from.basis, to.basis, left.basis, closed.basis, t.get("device").read()}
+	from, to, left := reported.from, reported.to, t.get("hours_left_out").quantity()
+	parts := []basis{from.basis, to.basis, left.basis, closed.basis, t.deviceBasis}
 	conditions := []radon.Condition{{Since: closed.si, Lead: 12 * secondsPerHour}}
 	switch t.phase {
 	case "before", "":
