@@ -14,13 +14,14 @@ type memory struct {
 	entries []entry
 }
 
-// newMemory has room for what most records ask for. The first spot is the record
-// itself, the first group nothing.
+// newMemory has room for what most records ask for, in pieces of the sizes that
+// the runtime hands out. The first spot is the record itself, the first group
+// nothing.
 func newMemory() *memory {
 	return &memory{
-		spots:  make([]spot, 1, 600),
-		groups: make([]group, 1, 400),
-		parts:  make([]ref, 0, 1000),
+		spots:  make([]spot, 1, 510),
+		groups: make([]group, 1, 384),
+		parts:  make([]ref, 0, 1024),
 	}
 }
 
