@@ -63,7 +63,8 @@ func refused(why string, at ...node) basis {
 	return mem.refusal(why, parts...)
 }
 
-// refuse is not known because what b rests on gave an error.
+// refuse is not known because what b rests on gave an error. Of nothing but
+// defaults there is no place to name.
 func (b basis) refuse(err error) basis {
 	if b.mem == nil {
 		b.unknown = true

@@ -75,7 +75,8 @@ func (s *system) distribute(d *deriver) {
 	}
 	s.shares(legs)
 	if s.state != nil {
-		for _, state := range s.state.Segments {
+		for k := range s.state.Segments {
+			state := &s.state.Segments[k]
 			if i, err := strconv.Atoi(state.Name); err == nil {
 				s.segments[i].state = state
 			}
@@ -208,7 +209,7 @@ func (s *system) flowThrough(i int, d *deriver) {
 	if err == nil {
 		var state *airflow.State
 		if state, err = alone.SharedBed().At(seg.flow.si); err == nil {
-			seg.state = state.Segments[0]
+			seg.state = &state.Segments[0]
 		}
 	}
 	if err != nil {

@@ -48,12 +48,12 @@ func (m *memory) add(part ref) {
 
 func (m *memory) partsOf(g *group) []ref { return m.parts[g.from:g.past] }
 
-// How many of each are asked for at once: about 4 kB, and one short of a round
-// number, as the runtime adds a word to what holds pointers.
+// How many of each are asked for at once: what just fits a size of up to 4 kB that
+// the runtime hands out.
 const (
-	valuePiece  = 47
+	valuePiece  = 46
 	memberPiece = 127
-	entryPiece  = 31
+	entryPiece  = 20
 )
 
 // take is the next of a piece, which is filled anew when it is used up.

@@ -7,6 +7,9 @@ import (
 	"github.com/slablint/slablint/internal/airflow"
 )
 
+// unsolved is the state of a segment whose flow is not known.
+var unsolved airflow.SegmentState
+
 func (seg *segment) read(n node) {
 	seg.node, seg.id = n, n.id()
 	seg.into, seg.starts = n.get("flows_into"), n.get("starts_at")
@@ -17,16 +20,17 @@ func (seg *segment) read(n node) {
 	if seg.nominal.known() && seg.nominal.si == 0 {
 		seg.nominal.basis = seg.nominal.refuse(errors.New("pipe has a size"))
 	}
-	seg.material, seg.materialBasis = n.get("material").choice()
-	seg.readBore()
-	seg.readRoughness()
+	seg.state = &unsolved
+	material := n.get("material").rooted()
+	seg.readBore(material)
+	seg.readRoughness(material)
 	seg.readFittings()
 }
 
 // readBore finds the open cross-section: as measured, else from the trade size
 // and what the pipe is made to. Where neither is known there is none: a bore is
 // never guessed.
-func (seg *segment) readBore() {
+func (seg *segment) readBore(material node) {
 	shape, shapeBasis := seg.get("shape").choice()
 	measured := seg.get("inner_diameter")
 	switch {
@@ -46,7 +50,7 @@ func (seg *segment) readBore() {
 		return
 	}
 	seg.boreUnit = seg.nominal.unit
-	wall, wallBasis := seg.wall(measured)
+	wall, wallBasis := seg.wall(material, measured)
 	seg.boreBasis = join(shapeBasis, seg.nominal.basis, wallBasis)
 	if !seg.boreBasis.known() {
 		return
@@ -90,8 +94,8 @@ const (
 )
 
 // wall is what fixes the bore of plastic pipe besides its size.
-func (seg *segment) wall(measure node) (airflow.Wall, basis) {
-	material, b := seg.material, seg.materialBasis
+func (seg *segment) wall(of, measure node) (airflow.Wall, basis) {
+	material, b := of.choice()
 	standard, standardBasis := seg.get("standard").choice()
 	schedule, scheduleBasis := seg.get("schedule").choice()
 	b = join(b, standardBasis)
@@ -119,8 +123,8 @@ func (seg *segment) wall(measure node) (airflow.Wall, basis) {
 	return airflow.Wall(schedule), b
 }
 
-func (seg *segment) readRoughness() {
-	material, b := seg.material, seg.materialBasis
+func (seg *segment) readRoughness(of node) {
+	material, b := of.choice()
 	seg.roughBasis = b
 	switch material {
 	case "":
@@ -140,7 +144,7 @@ func (seg *segment) readRoughness() {
 		}
 		seg.roughness, seg.roughBasis = rough, join(b, assuming(sheetMetal))
 	default:
-		seg.roughBasis = refused("no roughness is known of pipe of this material", seg.get("material"))
+		seg.roughBasis = refused("no roughness is known of pipe of this material", of)
 	}
 }
 

@@ -58,28 +58,26 @@ type segment struct {
 	startsAt     int    // the suction point it begins at, -1 for none
 	feeds        int    // how many suction points it carries the air of
 
-	material      string
-	materialBasis basis
-	nominal       figure // m
-	bore          airflow.Bore
-	boreBasis     basis
-	boreUnit      string
-	boreMethod    string
-	length        figure  // m
-	rise          figure  // m, in the direction of flow
-	roughness     float64 // m
-	roughBasis    basis
-	fittings      []airflow.Fitting
-	tee           tee  // the tee at its end, if any
-	reducer       bool // a reducer of recorded loss stands in it
-	fitBasis      basis
+	nominal    figure // m
+	bore       airflow.Bore
+	boreBasis  basis
+	boreUnit   string
+	boreMethod string
+	length     figure  // m
+	rise       figure  // m, in the direction of flow
+	roughness  float64 // m
+	roughBasis basis
+	fittings   []airflow.Fitting
+	tee        tee  // the tee at its end, if any
+	reducer    bool // a reducer of recorded loss stands in it
+	fitBasis   basis
 
-	flow   figure // m3/s
-	speed  figure // m/s
-	state  airflow.SegmentState
-	stated basis // Reynolds number
-	rubbed basis // friction factor
-	lost   basis // loss
+	flow   figure                // m3/s
+	speed  figure                // m/s
+	state  *airflow.SegmentState // at the flow used, zero when not known
+	stated basis                 // Reynolds number
+	rubbed basis                 // friction factor
+	lost   basis                 // loss
 }
 
 // tee is a tee at the end of a segment, which may be where legs meet.
