@@ -243,7 +243,7 @@ func TestOperatingPointLiesOnBothCurves(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if math.Abs(onFan-p.Pressure) > 1e-9 || math.Abs(s.FanStatic-p.Pressure) > 1e-5 || math.Abs(p.State.FanStatic-p.Pressure) > 1e-5 {
+		if math.Abs(onFan-p.Pressure) > 1e-9 || math.Abs(s.FanStatic-p.Pressure) > 1e-5 || math.Abs(p.State().FanStatic-p.Pressure) > 1e-5 {
 			t.Errorf("tree %d at %g m3/s: fan %g, system %g, answer %g Pa", i, p.Flow, onFan, s.FanStatic, p.Pressure)
 		}
 	}

@@ -9,7 +9,25 @@ import (
 type OperatingPoint struct {
 	Flow     float64 // m3/s
 	Pressure float64 // Pa, as the fan's curve rates it
-	State    *State
+
+	network *Network
+	split   []float64 // m3/s in each branch
+}
+
+// State returns the network there.
+func (p *OperatingPoint) State() *State { return p.network.state(p.work(), p.Flow) }
+
+// At is Network.At of the same network, but faster: it starts from the split of
+// the flow at the operating point.
+func (p *OperatingPoint) At(flow float64) (*State, error) { return p.network.from(p.work(), flow) }
+
+// work is the flows, to seek others from.
+func (p *OperatingPoint) work() *work {
+	w := &work{branches: make([]line, len(p.split))}
+	for i, flow := range p.split {
+		w.branches[i].flow = flow
+	}
+	return w
 }
 
 // Operate finds where the curve of a fan, brought to the network's air, crosses
@@ -31,7 +49,11 @@ func Operate(curve *FanCurve, n *Network) (*OperatingPoint, error) {
 		}
 	}
 	pressure, _ := c.predict(flow)
-	return &OperatingPoint{flow, pressure, n.state(w, flow)}, nil
+	p := &OperatingPoint{flow, pressure, n, make([]float64, len(w.branches))}
+	for i := range w.branches {
+		p.split[i] = w.branches[i].flow
+	}
+	return p, nil
 }
 
 // meet seeks the operating point by Newton's method on the flows and the fan at

@@ -62,8 +62,8 @@ func TestTwoLegsByHalving(t *testing.T) {
 	if want := total(suction); math.Abs(got.Flow-want) > 1e-7*want {
 		t.Errorf("flow %.10g m3/s, expected %.10g", got.Flow, want)
 	}
-	if want := legFlow(0, a, suction); math.Abs(got.State.Points[0].Flow-want) > 1e-7*want {
-		t.Errorf("leg a draws %.10g m3/s, expected %.10g", got.State.Points[0].Flow, want)
+	if want := legFlow(0, a, suction); math.Abs(got.State().Points[0].Flow-want) > 1e-7*want {
+		t.Errorf("leg a draws %.10g m3/s, expected %.10g", got.State().Points[0].Flow, want)
 	}
 }
 
@@ -183,12 +183,12 @@ func TestGaugeLeadsBackToTheFlow(t *testing.T) {
 		t.Fatal(err)
 	}
 	readings := map[Tap]float64{}
-	for _, s := range p.State.Segments {
+	for _, s := range p.State().Segments {
 		if s.Name != "stack" {
 			readings[Tap{Segment: s.Name}] = s.StaticSuction
 		}
 	}
-	for _, s := range p.State.Points {
+	for _, s := range p.State().Points {
 		readings[Tap{Point: s.Name}] = s.Suction
 	}
 	for tap, reading := range readings {
@@ -205,7 +205,7 @@ func TestGaugeLeadsBackToTheFlow(t *testing.T) {
 			t.Fatal(err)
 		}
 		for i, pit := range pits {
-			if want := p.State.Points[i]; math.Abs(pit.Suction-want.Suction) > 1e-4 {
+			if want := p.State().Points[i]; math.Abs(pit.Suction-want.Suction) > 1e-4 {
 				t.Errorf("%+v: pit %s at %g Pa, expected %g", tap, pit.Name, pit.Suction, want.Suction)
 			}
 		}

@@ -47,10 +47,14 @@ type PointState struct {
 // MissingSoilError when a soil resistance it needs is not recorded: one suction
 // point alone has all the flow, so its pipes can be seen through SharedBed.
 func (n *Network) At(flow float64) (*State, error) {
+	return n.from(n.start(flow), flow)
+}
+
+// from is At, starting from the flows in w.
+func (n *Network) from(w *work, flow float64) (*State, error) {
 	if err := n.checkFlow(flow); err != nil {
 		return nil, err
 	}
-	w := n.start(flow)
 	if flow > 0 {
 		if err := n.split(w, flow); err != nil {
 			return nil, fmt.Errorf("at %.4g m3/s: %w", flow, err)

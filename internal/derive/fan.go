@@ -90,6 +90,6 @@ func (s *system) operate() {
 		s.operating.basis = refused(err.Error(), s.get("pipe"))
 	default:
 		s.operatingState = "crosses"
-		s.operating.si, s.operatingAt = at.Flow, at.Pressure
+		s.operating.si, s.operatingPoint = at.Flow, at
 	}
 }

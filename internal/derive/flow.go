@@ -48,7 +48,6 @@ func (s *system) sumOfLegs() figure {
 // used, and what that takes.
 func (s *system) distribute(d *deriver) {
 	s.split, s.stateBasis = s.flowing, join(s.used.basis, s.pipe)
-	network := s.network
 	legs := s.sumOfLegs()
 	switch {
 	case !s.flowing.known():
@@ -65,13 +64,7 @@ func (s *system) distribute(d *deriver) {
 	}
 	s.stateBasis = join(s.stateBasis, s.split)
 	if s.stateBasis.known() {
-		switch {
-		case len(s.points) == 1:
-			network = network.SharedBed()
-		case legs.known() && legs.si > 0:
-			network = s.held(legs.si, d.gas)
-		}
-		s.solve(network)
+		s.solve(legs, d.gas)
 	}
 	s.shares(legs)
 	if s.state != nil {
@@ -87,13 +80,23 @@ func (s *system) distribute(d *deriver) {
 	}
 }
 
-// solve works the network out at the flow used.
-func (s *system) solve(network *airflow.Network) {
-	if network == nil {
-		s.stateBasis = refused("a leg without flow has no place among the others", s.get("suction_points"))
-		return
+// solve works the pipe out at the flow used.
+func (s *system) solve(legs figure, gas airflow.Air) {
+	at := s.network.At
+	switch {
+	case len(s.points) == 1:
+		at = s.network.SharedBed().At
+	case legs.known() && legs.si > 0:
+		held := s.held(legs.si, gas)
+		if held == nil {
+			s.stateBasis = refused("a leg without flow has no place among the others", s.get("suction_points"))
+			return
+		}
+		at = held.At
+	case s.operatingPoint != nil:
+		at = s.operatingPoint.At
 	}
-	state, err := network.At(s.used.si)
+	state, err := at(s.used.si)
 	if err != nil {
 		s.stateBasis = refused(err.Error(), s.get("pipe"))
 		return

@@ -33,10 +33,10 @@ type system struct {
 	shownFirst     figure // Pa, the first
 	shownAt        node   // where it is recorded
 	verdict        airflow.GaugeVerdict
-	gaugeSays      basis   // of the suction in the pits as far as the gauge tells it
-	fromGauge      figure  // m3/s
-	operating      figure  // m3/s
-	operatingAt    float64 // Pa
+	gaugeSays      basis                   // of the suction in the pits as far as the gauge tells it
+	fromGauge      figure                  // m3/s
+	operating      figure                  // m3/s
+	operatingPoint *airflow.OperatingPoint // nil when there is none
 	operatingState string
 
 	measured, used figure // m3/s

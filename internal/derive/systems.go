@@ -111,7 +111,10 @@ func (d *deriver) areaTreated(s *system) figure {
 
 func (d *deriver) fanValues(s *system, e *entry) {
 	shutOff := s.shutOff
-	pressure := figure{s.operatingAt, s.curveUnits[1], s.operating.basis}
+	pressure := figure{unit: s.curveUnits[1], basis: s.operating.basis}
+	if s.operatingPoint != nil {
+		pressure.si = s.operatingPoint.Pressure
+	}
 	e.model("shutoff_pressure", quantity.Pressure, shutOff, "first point of the fan's curve, by the density of the gas")
 	e.model("operating_flow", quantity.Flow, s.operating, "where the fan's curve meets pipe and ground")
 	e.model("operating_pressure", quantity.Pressure, pressure, "fan static pressure there")
