@@ -182,7 +182,7 @@ func (n node) day() figure {
 	if !f.known() {
 		return f
 	}
-	if text := n.words(); len(text) >= len(time.DateOnly) {
+	if text := n.words(); len(text) > len(time.DateOnly) { // not a date, whose day is itself
 		if t, err := time.Parse(time.DateOnly, text[:len(time.DateOnly)]); err == nil {
 			f.si = float64(t.Unix())
 			return f
