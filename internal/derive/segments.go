@@ -71,7 +71,11 @@ func (d *deriver) slopes(seg *segment, e *entry) {
 	run, told := seg.get("run").rooted(), seg.get("slope").rooted()
 	way, b := run.choice()
 	if way == "vertical" {
-		b = refused("an upright run drains by itself", run)
+		upright := refused("an upright run drains by itself", run)
+		for _, name := range [...]string{"fall_required", "fall", "slope_disagreement", "slope"} {
+			e.unknown(name, upright)
+		}
+		return
 	}
 	rise, slope := seg.rise, told.quantity()
 	level := figure{slope.si, slope.unit, join(slope.basis, b)}
