@@ -104,15 +104,14 @@ func photos(done pipeline.Done) []finding.Photo {
 	facts, _ := checked.([]any)
 	var out []finding.Photo
 	for i, entry := range entries {
-		fields, _ := entry.(map[string]any)
 		if i >= len(facts) || done.Files == nil || len(out) == mostPhotos {
 			break
 		}
 		if record.Get(facts[i], "digest_matches") != true || record.Get(facts[i], "type_matches") != true {
 			continue
 		}
-		kind, _ := fields["media_type"].(string)
-		path, _ := fields["path"].(string)
+		kind, _ := record.Get(entry, "media_type").(string)
+		path, _ := record.Get(entry, "path").(string)
 		if !slices.Contains([]string{"image/jpeg", "image/png"}, kind) {
 			continue
 		}
@@ -125,12 +124,12 @@ func photos(done pipeline.Done) []finding.Photo {
 			continue
 		}
 		p := finding.Photo{MediaType: "image/jpeg", Data: small}
-		p.ID, _ = fields["id"].(string)
-		p.Caption, _ = fields["caption"].(string)
+		p.ID, _ = record.Get(entry, "id").(string)
+		p.Caption, _ = record.Get(entry, "caption").(string)
 		if p.Caption == "" {
 			p.Caption = p.ID
 		}
-		shows, _ := fields["shows"].([]any)
+		shows, _ := record.Get(entry, "shows").([]any)
 		for _, s := range shows {
 			if id, ok := s.(string); ok {
 				p.Shows = append(p.Shows, id)

@@ -35,15 +35,15 @@ var measured = []struct{ group, below, value, title, notes string }{
 func readings(input map[string]any) []finding.Reading {
 	var out []finding.Reading
 	for _, m := range measured {
-		eachAt(input, strings.Split(m.below, "/"), place.Root, "", func(fields map[string]any, at place.Pointer, subject string) {
-			text := shownText(fields[m.value])
+		eachAt(input, strings.Split(m.below, "/"), place.Root, "", func(fields any, at place.Pointer, subject string) {
+			text := shownText(record.Get(fields, m.value))
 			if text == "" {
 				return
 			}
 			r := finding.Reading{Group: m.group, Subject: subject, Title: m.title, Text: text, Path: string(at.Append(m.value))}
 			var notes []string
 			for _, name := range strings.Fields(m.notes) {
-				if note := shownText(fields[name]); note != "" {
+				if note := shownText(record.Get(fields, name)); note != "" {
 					notes = append(notes, noteText(name, note))
 				}
 			}
@@ -56,18 +56,13 @@ func readings(input map[string]any) []finding.Reading {
 
 // eachAt visits the objects that a path with stars leads to, with the id of the
 // innermost thing that has one.
-func eachAt(value any, path []string, at place.Pointer, subject string, visit func(map[string]any, place.Pointer, string)) {
-	fields, ok := value.(map[string]any)
-	if ok {
-		if id, known := fields["id"].(string); known {
-			subject = id
-		}
+func eachAt(value any, path []string, at place.Pointer, subject string, visit func(any, place.Pointer, string)) {
+	if id, known := record.Get(value, "id").(string); known {
+		subject = id
 	}
 	switch {
 	case len(path) == 0:
-		if ok {
-			visit(fields, at, subject)
-		}
+		visit(value, at, subject)
 	case path[0] == "*":
 		list, _ := value.([]any)
 		for i, item := range list {

@@ -13,9 +13,10 @@ import (
 // without is a record less what stands at a place; the rest of a list moves up.
 func without(value any, tokens []string) any {
 	switch v := value.(type) {
-	case map[string]any:
-		out := make(map[string]any, len(v))
-		for key, inner := range v {
+	case map[string]any, record.Members:
+		out := map[string]any{}
+		for _, key := range record.Names(v) {
+			inner := record.Get(v, key)
 			switch {
 			case key != tokens[0]:
 				out[key] = inner
@@ -119,16 +120,15 @@ func names(v map[string]any, p place.Pointer) bool {
 func leaves(value any, at place.Pointer) []place.Pointer {
 	var out []place.Pointer
 	switch v := value.(type) {
-	case map[string]any:
-		if _, isQuantity := v["si"]; isQuantity {
-			return []place.Pointer{at}
-		}
-		for key, inner := range v {
-			out = append(out, leaves(inner, at.Append(key))...)
+	case record.Measure:
+		return []place.Pointer{at}
+	case map[string]any, record.Members:
+		for _, key := range record.Names(v) {
+			out = append(out, leaves(record.Get(v, key), at.Append(key))...)
 		}
 	case []any:
 		for i, inner := range v {
-			if _, isObject := inner.(map[string]any); isObject {
+			if record.Names(inner) != nil {
 				out = append(out, leaves(inner, at.Append(i))...)
 			}
 		}

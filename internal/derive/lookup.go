@@ -29,8 +29,13 @@ func (n node) at() int {
 
 // get goes down to a member.
 func (n node) get(key string) node {
-	object, _ := n.value.(map[string]any)
-	return node{object[key], key, n.at(), n.mem}
+	var value any
+	if fields, ok := n.value.(*record.Fields); ok {
+		value = fields.Get(key)
+	} else {
+		value = record.Get(n.value, key)
+	}
+	return node{value, key, n.at(), n.mem}
 }
 
 // rooted is the same node with its place made once, for one that much is

@@ -169,10 +169,10 @@ func recorded(value any) any {
 	switch v := value.(type) {
 	case record.Measure:
 		return v.Get("text")
-	case map[string]any:
+	case map[string]any, record.Members:
 		out := map[string]any{}
-		for name, item := range v {
-			out[name] = recorded(item)
+		for _, name := range record.Names(v) {
+			out[name] = recorded(record.Get(v, name))
 		}
 		return out
 	case []any:

@@ -9,14 +9,21 @@ import (
 
 // Canonical is the record in the form that rules read: the types of
 // encoding/json, with the same pointers as the written record, in which each
-// quantity is a Quantity. Members that are null are left out: an empty field was
-// not recorded.
+// quantity is a Quantity and each object below the record a Fields. Members that
+// are null are left out: an empty field was not recorded.
 //
 // The document must have passed validation. Quantities that cannot be read
 // come back as errors, in the order written; nothing is guessed.
 func (d *Document) Canonical(shape *Shape) (map[string]any, []*Error) {
 	c := canonicaliser{file: d.Name}
-	object, _ := c.value(d.Root, shape).(map[string]any)
+	fields, _ := c.value(d.Root, shape).(*Fields)
+	if fields == nil {
+		return nil, c.errors
+	}
+	object := make(map[string]any, fields.Len()+1) // computed values come to it
+	for _, f := range fields.list {
+		object[f.name] = f.value
+	}
 	return object, c.errors
 }
 
@@ -31,15 +38,13 @@ func (c *canonicaliser) value(n *Node, shape *Shape) any {
 	}
 	switch n.Kind() {
 	case Object:
-		members := make(map[string]any, n.Len())
+		fields := &Fields{make([]field, 0, n.Len())}
 		for i := range n.Len() {
-			m := n.Item(i)
-			if m.Kind() == Null {
-				continue
+			if m := n.Item(i); m.Kind() != Null {
+				fields.list = append(fields.list, field{m.Key(), c.value(m, shape.Field(m.Key()))})
 			}
-			members[m.Key()] = c.value(m, shape.Field(m.Key()))
 		}
-		return members
+		return fields
 	case Array:
 		list := make([]any, n.Len())
 		for i := range list {

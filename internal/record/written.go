@@ -14,13 +14,13 @@ func Written(value any, shape *Shape) any {
 	switch v := value.(type) {
 	case Measure:
 		return writtenQuantity(v, shape.Dimension())
-	case map[string]any:
+	case map[string]any, Members:
 		if dim := shape.Dimension(); dim != "" {
 			return writtenQuantity(v, dim)
 		}
-		out := make(map[string]any, len(v))
-		for name, member := range v {
-			out[name] = Written(member, shape.Field(name))
+		out := map[string]any{}
+		for _, name := range Names(v) {
+			out[name] = Written(Get(v, name), shape.Field(name))
 		}
 		return out
 	case []any:

@@ -54,10 +54,9 @@ func FactsOf(job finding.Job, input map[string]any) Facts {
 	crew, _ := record.At(input, "/job/crew")
 	list, _ := crew.([]any)
 	for _, entry := range list {
-		fields, _ := entry.(map[string]any)
-		name, _ := fields["credential"].(string)
+		name, _ := record.Get(entry, "credential").(string)
 		if name == "" {
-			name, _ = fields["id"].(string)
+			name, _ = record.Get(entry, "id").(string)
 		}
 		if !slices.Contains(f.Crew, name) {
 			f.Crew = append(f.Crew, name)
