@@ -11,7 +11,7 @@ func (d *deriver) fillAir() {
 	if !d.house.get("altitude").exists() {
 		altitude.basis = assuming(seaLevel)
 	}
-	d.site = figure{unit: "Pa", basis: altitude.basis}
+	d.site = figure{unit: units.pascals, basis: altitude.basis}
 	if altitude.known() {
 		p, err := airflow.StationPressure(altitude.si)
 		if err != nil {
@@ -32,7 +32,7 @@ func (d *deriver) fillAir() {
 func (d *deriver) airValues() *entry {
 	e := d.entry(3, 0)
 	e.model("station_pressure", quantity.Pressure, d.site, "altitude by the US Standard Atmosphere 1976")
-	e.model("density", quantity.Density, figure{d.gas.Density, "kg/m3", d.gasBasis}, "moist air by the ideal gas law")
-	e.model("viscosity", quantity.Viscosity, figure{d.gas.Viscosity, "Pa s", d.gasBasis}, "Sutherland's law")
+	e.model("density", quantity.Density, figure{d.gas.Density, units.density, d.gasBasis}, "moist air by the ideal gas law")
+	e.model("viscosity", quantity.Viscosity, figure{d.gas.Viscosity, units.viscosity, d.gasBasis}, "Sutherland's law")
 	return e
 }

@@ -42,7 +42,7 @@ func (d *deriver) appliances() []any {
 // depressurizationLimit is that of the weatherization table for an appliance.
 func depressurizationLimit(a node) (figure, string) {
 	class, b := applianceClass(a)
-	f := figure{unit: "Pa", basis: b}
+	f := figure{unit: units.pascals, basis: b}
 	if !b.known() {
 		return f, ""
 	}
@@ -108,7 +108,7 @@ func minimumDraft(a, t node, b basis) figure {
 	outdoor := t.get("outdoor_temperature").quantity()
 	venting, ventingBasis := a.get("venting").choice()
 	fuel, fuelBasis := a.get("fuel").choice()
-	f := figure{unit: "Pa", basis: join(outdoor.basis, ventingBasis, fuelBasis, b)}
+	f := figure{unit: units.pascals, basis: join(outdoor.basis, ventingBasis, fuelBasis, b)}
 	switch {
 	case !f.known():
 	case venting != "natural-draft" && venting != "natural-draft-with-damper":

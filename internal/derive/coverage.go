@@ -2,6 +2,7 @@ package derive
 
 import (
 	"github.com/slablint/slablint/internal/geometry"
+	"github.com/slablint/slablint/internal/quantity"
 )
 
 // count is how many holes pull.
@@ -25,7 +26,7 @@ func (p *probe) reach(pulls basis) figure {
 	for i := range p.holes {
 		h := &p.holes[i]
 		far.basis = join(far.basis, h.distance.basis)
-		if far.unit == "" {
+		if far.unit == (quantity.Unit{}) {
 			far.unit = h.distance.unit
 		}
 		if h.pulls && h.distance.si > far.si {
@@ -94,7 +95,7 @@ func (p *probe) telling() ([]geometry.Hole, basis) {
 // where holes have only distances and all of them pull, within the reach that
 // was measured: what lies round a hole that does not pull takes positions.
 func (p *probe) coverage(pulls basis) (figure, string) {
-	f := figure{unit: "%", basis: join(p.testedBasis, pulls, p.slabBasis)}
+	f := figure{unit: units.percent, basis: join(p.testedBasis, pulls, p.slabBasis)}
 	if f.known() {
 		share, err := p.slab.PassingShare(p.tested)
 		f.si = share
@@ -108,7 +109,7 @@ func (p *probe) coverage(pulls basis) (figure, string) {
 	}
 	source, sourceBasis, _ := plan(p.get("source"))
 	reach := p.reach(pulls)
-	within := figure{unit: "%", basis: join(p.slabBasis, pulls, sourceBasis, reach.basis)}
+	within := figure{unit: units.percent, basis: join(p.slabBasis, pulls, sourceBasis, reach.basis)}
 	if !within.known() {
 		return f, ""
 	}
@@ -146,12 +147,12 @@ const meterNoise = 0.25
 
 // decay is k of p = p0 exp(-k r).
 func (p *probe) decay() figure {
-	f := figure{unit: "1/m", basis: assuming(gaugeNoise)}
+	f := figure{unit: units.perMeter, basis: assuming(gaugeNoise)}
 	var readings []geometry.Reading
 	for i := range p.holes {
 		h := &p.holes[i]
-		if i == 0 && h.distance.unit == "ft" {
-			f.unit = "1/ft"
+		if i == 0 && h.distance.unit == units.feet {
+			f.unit = units.perFoot
 		}
 		f.basis = join(f.basis, h.pressure.basis, h.distance.basis)
 		readings = append(readings, geometry.Reading{Distance: h.distance.si, Pressure: h.pressure.si})

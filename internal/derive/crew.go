@@ -19,9 +19,9 @@ func (d *deriver) crew() []any {
 		e.recorded("level", quantity.Radon, level, n.get("exposure_level"), "as recorded")
 		e.exact("exposure", quantity.Exposure, half, "level, equilibrium ratio 0.5, hours over 170 h")
 		e.exact("exposure_unit_ratio", quantity.Exposure, exposure(level, hours, 1), "level, equilibrium ratio 1, hours over 170 h: ANSI/AARST SGM-SF 2017 (12/20) 11.3")
-		e.exact("past_year", quantity.Exposure, figure{past.si + half.si, "WLM", join(past.basis, half.basis)}, "the worker's log and this job")
-		e.lead("plan_age", n.get("plan_reviewed").day(), work, "d", "last review of the plan to start of work")
-		e.span("credential_margin", completed, n.get("credential_expires").day(), "d", "last day of work to last day of the credential")
+		e.exact("past_year", quantity.Exposure, figure{past.si + half.si, units.exposure, join(past.basis, half.basis)}, "the worker's log and this job")
+		e.lead("plan_age", n.get("plan_reviewed").day(), work, units.days, "last review of the plan to start of work")
+		e.span("credential_margin", completed, n.get("credential_expires").day(), units.days, "last day of work to last day of the credential")
 		out = append(out, e)
 	}
 	return out
@@ -29,7 +29,7 @@ func (d *deriver) crew() []any {
 
 // exposure is in WLM.
 func exposure(level, hours figure, ratio float64) figure {
-	f := figure{unit: "WLM", basis: join(level.basis, hours.basis)}
+	f := figure{unit: units.exposure, basis: join(level.basis, hours.basis)}
 	if !f.known() {
 		return f
 	}

@@ -36,10 +36,10 @@ func (d *deriver) duplicates() []any {
 		out = append(out, e)
 		e.recorded("spacing", quantity.Length, spacing, t.get("spacing"), "as recorded")
 		apartBy := func(name, field string) {
-			f := figure{unit: "h", basis: b}
+			f := figure{unit: units.hours, basis: b}
 			if first != nil {
 				f = apart(t.get(field).quantity(), first.get(field).quantity())
-				f.unit, f.basis = "h", join(f.basis, b)
+				f.unit, f.basis = units.hours, join(f.basis, b)
 			}
 			e.exact(name, quantity.Duration, f, "either way")
 		}
@@ -62,8 +62,8 @@ func (d *deriver) duplicates() []any {
 		e.exact("mean", quantity.Radon, mean, "plain mean")
 		e.exact("reported_mean", quantity.Radon, rounded(mean), roundedMethod)
 		e.exact("difference", quantity.Radon, figure{pair.Difference, unit, b}, "absolute")
-		e.exact("relative_percent_difference", quantity.Percent, figure{pair.RPD, "%", b}, "difference over mean: ANSI/AARST MS-QA 2019 Table 7.1")
-		ratio := figure{pair.Ratio, "1", b}
+		e.exact("relative_percent_difference", quantity.Percent, figure{pair.RPD, units.percent, b}, "difference over mean: ANSI/AARST MS-QA 2019 Table 7.1")
+		ratio := figure{pair.Ratio, units.one, b}
 		if b.known() && pair.Ratio == 0 {
 			ratio.basis = refused("the smaller is zero", first.resultAt, t.resultAt)
 		}
@@ -89,7 +89,7 @@ func (d *deriver) spikes() []any {
 	for _, n := range list.each() {
 		e := d.about(n, 1, 0)
 		measured, reference := n.get("measured").quantity(), n.get("reference").quantity()
-		f := figure{unit: "%", basis: join(measured.basis, reference.basis)}
+		f := figure{unit: units.percent, basis: join(measured.basis, reference.basis)}
 		if f.known() {
 			spike, err := radon.CheckSpike(measured.si, reference.si)
 			if err != nil {

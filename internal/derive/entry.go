@@ -78,13 +78,13 @@ func (e *entry) model(name string, dim quantity.Dimension, f figure, method stri
 
 // span adds the time from one instant to another; it is negative when they
 // stand in the other order. What is found of it stands at the later one.
-func (e *entry) span(name string, from, to figure, unit string, method string) {
+func (e *entry) span(name string, from, to figure, unit quantity.Unit, method string) {
 	e.exact(name, quantity.Duration, figure{to.si - from.si, unit, join(to.basis, from.basis)}, method)
 }
 
 // lead is the same for what had to come early enough: what is found of it stands
 // at the earlier one.
-func (e *entry) lead(name string, from, to figure, unit string, method string) {
+func (e *entry) lead(name string, from, to figure, unit quantity.Unit, method string) {
 	e.exact(name, quantity.Duration, figure{to.si - from.si, unit, join(from.basis, to.basis)}, method)
 }
 
@@ -112,9 +112,6 @@ func (e *entry) value(name string, dim quantity.Dimension, f figure, method stri
 		return
 	}
 	number, err := quantity.Compute(dim, f.si, f.unit, digits)
-	if err != nil {
-		number, err = quantity.Compute(dim, f.si, quantity.SIUnit(dim), digits)
-	}
 	if err != nil {
 		e.unknown(name, f.refuse(fmt.Errorf("no such thing can be: %w", err)))
 		return

@@ -130,7 +130,7 @@ func moment(n node, shot *captured) (taken, day figure, method string) {
 	}
 	b := n.get("path").read()
 	clock := shot.clock
-	day = figure{float64(clock.Truncate(24 * time.Hour).Unix()), "s", b}
+	day = figure{float64(clock.Truncate(24 * time.Hour).Unix()), units.seconds, b}
 	offset := shot.offset
 	if offset == nil {
 		if recorded := told.quantity(); recorded.known() {
@@ -142,7 +142,7 @@ func moment(n node, shot *captured) (taken, day figure, method string) {
 		offset = new(time.Duration)
 		b = join(b, assuming(cameraZone))
 	}
-	return figure{float64(clock.Add(-*offset).Unix()), "s", b}, day, "capture time inside the file"
+	return figure{float64(clock.Add(-*offset).Unix()), units.seconds, b}, day, "capture time inside the file"
 }
 
 // zoneOf is the offset from UTC in which a time was written.

@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"github.com/slablint/slablint/internal/airflow"
+	"github.com/slablint/slablint/internal/quantity"
 )
 
 // readCurve reads the points of the fan's data sheet and brings the curve to
@@ -20,7 +21,7 @@ func (s *system) readCurve(d *deriver) {
 		}
 		points = append(points, airflow.CurvePoint{Flow: flow, Pressure: pressure})
 		if i == 0 {
-			s.curveUnits = [2]string{flowUnit, pressureUnit}
+			s.curveUnits = [2]quantity.Unit{flowUnit, pressureUnit}
 		}
 	}
 	if len(points) == 0 {

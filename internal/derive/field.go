@@ -90,7 +90,7 @@ func (p *probe) stack(d *deriver) {
 	}
 	indoor, outdoor := p.get("indoor_temperature").quantity(), p.get("outdoor_temperature").quantity()
 	winterIndoor, winter := d.house.get("indoor_temperature").quantity(), d.house.get("winter_design_temperature").quantity()
-	f := figure{unit: "Pa", basis: join(height.basis, indoor.basis, outdoor.basis, winterIndoor.basis, winter.basis, d.site.basis)}
+	f := figure{unit: units.pascals, basis: join(height.basis, indoor.basis, outdoor.basis, winterIndoor.basis, winter.basis, d.site.basis)}
 	p.test = geometry.Stack{Height: height.si, Indoor: indoor.si, Outdoor: outdoor.si, Barometer: d.site.si}
 	p.design = geometry.Stack{Height: height.si, Indoor: winterIndoor.si, Outdoor: winter.si, Barometer: d.site.si}
 	if f.known() {

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"time"
 
+	"github.com/slablint/slablint/internal/quantity"
 	"github.com/slablint/slablint/internal/record"
 )
 
@@ -141,12 +142,13 @@ func (n node) choice() (word string, b basis) {
 }
 
 // measure is a recorded quantity by itself: in SI, and the unit of its writer.
-func (n node) measure() (si float64, unit string, recorded bool) {
+func (n node) measure() (si float64, unit quantity.Unit, recorded bool) {
 	if q, ok := n.value.(*record.Quantity); ok {
-		return q.Float(), q.Unit(), true
+		return q.Float(), q.Written(), true
 	}
 	if si, recorded = float(record.Get(n.value, "si")); recorded {
-		unit, _ = record.Get(n.value, "unit").(string)
+		symbol, _ := record.Get(n.value, "unit").(string)
+		unit = quantity.UnitNamed(symbol)
 	}
 	return si, unit, recorded
 }
@@ -175,7 +177,7 @@ func (n node) number() figure {
 	if !ok {
 		return figure{basis: n.lack()}
 	}
-	return figure{x, "1", n.read()}
+	return figure{x, units.one, n.read()}
 }
 
 // day is the day of a recorded time or date where it was written, as seconds

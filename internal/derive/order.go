@@ -14,15 +14,15 @@ func (d *deriver) order() *entry {
 	sampled := d.record.get("measurements").get("vapor_first_sampled").quantity()
 	whole := difference(completed, work)
 	whole.si += secondsPerDay
-	whole.unit = "d"
+	whole.unit = units.days
 	e := d.entry(7, 0)
 	e.exact("work_span", quantity.Duration, whole, "first to last day of work, both counted")
-	e.span("fan_start_before_vapor_sample", d.started, sampled, "d", "start of the last fan to the first vapor sample")
-	e.lead("survey_before_work", day("surveyed"), work, "d", "survey to start of work")
-	e.lead("proposal_before_work", day("proposal_given"), work, "d", "proposal to start of work")
-	e.span("work_before_completion", work, completed, "d", "start of work to completion")
-	e.span("completion_before_handover", completed, handed, "d", "completion to handover")
-	e.span("fan_start_before_handover", d.fanStartDay(), handed, "d", "day the last fan started to handover")
+	e.span("fan_start_before_vapor_sample", d.started, sampled, units.days, "start of the last fan to the first vapor sample")
+	e.lead("survey_before_work", day("surveyed"), work, units.days, "survey to start of work")
+	e.lead("proposal_before_work", day("proposal_given"), work, units.days, "proposal to start of work")
+	e.span("work_before_completion", work, completed, units.days, "start of work to completion")
+	e.span("completion_before_handover", completed, handed, units.days, "completion to handover")
+	e.span("fan_start_before_handover", d.fanStartDay(), handed, units.days, "day the last fan started to handover")
 	return e
 }
 

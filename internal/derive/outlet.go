@@ -61,9 +61,9 @@ func apart(a, b figure) figure {
 }
 
 // point is a position in space.
-func point(n node) (geometry.Point, basis, string) {
+func point(n node) (geometry.Point, basis, quantity.Unit) {
 	if !n.exists() {
-		return geometry.Point{}, n.lack(), ""
+		return geometry.Point{}, n.lack(), quantity.Unit{}
 	}
 	n = n.rooted()
 	x, _, hasX := n.get("x").measure()
@@ -76,9 +76,9 @@ func point(n node) (geometry.Point, basis, string) {
 }
 
 // plan is a position seen from above.
-func plan(n node) (geometry.PlanPoint, basis, string) {
+func plan(n node) (geometry.PlanPoint, basis, quantity.Unit) {
 	if !n.exists() {
-		return geometry.PlanPoint{}, n.lack(), ""
+		return geometry.PlanPoint{}, n.lack(), quantity.Unit{}
 	}
 	n = n.rooted()
 	x, unit, hasX := n.get("x").measure()

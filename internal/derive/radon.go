@@ -12,7 +12,7 @@ import (
 // A level is what the tests of one phase say of the house: its worst room.
 type level struct {
 	radon.Result
-	unit    string
+	unit    quantity.Unit
 	found   basis // what the value rests on
 	places  int   // how many there are, duplicates and blanks left out
 	counted basis // what that rests on
@@ -168,14 +168,14 @@ func (d *deriver) radonValues() *entry {
 		each.basis = join(area.basis, d.noTest("after"))
 	}
 	out.exact("area_per_place", quantity.Area, each, "floor area tested over places with a test after")
-	out.exact("reduction", quantity.Percent, figure{r.Percent, "%", plain}, method)
-	out.model("reduction_uncertainty", quantity.Percent, figure{r.U, "%", told}, "standard uncertainty in percentage points, from those of the two results")
+	out.exact("reduction", quantity.Percent, figure{r.Percent, units.percent, plain}, method)
+	out.model("reduction_uncertainty", quantity.Percent, figure{r.U, units.percent, told}, "standard uncertainty in percentage points, from those of the two results")
 	return out
 }
 
 // retestDue is two years after the last test that proves the system.
 func (d *deriver) retestDue() figure {
-	last := figure{si: math.Inf(-1), unit: "s", basis: nothing}
+	last := figure{si: math.Inf(-1), unit: units.seconds, basis: nothing}
 	for _, t := range d.all {
 		stands, b := t.standsFor("after")
 		last.basis = join(last.basis, b)

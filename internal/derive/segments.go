@@ -21,11 +21,11 @@ func (d *deriver) segmentValues() []any {
 			out = append(out, e)
 			e.set("system", s.name())
 			e.exact("inner_diameter", quantity.Length, figure{seg.bore.Hydraulic, seg.boreUnit, seg.boreBasis}, seg.boreMethod)
-			e.exact("feeds", quantity.Number, figure{float64(seg.feeds), "1", s.flowing}, "suction points whose air passes")
+			e.exact("feeds", quantity.Number, figure{float64(seg.feeds), units.one, s.flowing}, "suction points whose air passes")
 			e.value("flow", quantity.Flow, seg.flow, "at the flow used", s.flowDigits(s.carriesAll(i)))
 			e.model("velocity", quantity.Velocity, seg.speed, "flow over bore")
-			e.model("reynolds", quantity.Number, figure{seg.state.Reynolds, "1", seg.stated}, "speed, bore, density and viscosity")
-			e.model("friction_factor", quantity.Number, figure{seg.state.Friction, "1", seg.rubbed}, "Churchill 1977, Darcy's factor")
+			e.model("reynolds", quantity.Number, figure{seg.state.Reynolds, units.one, seg.stated}, "speed, bore, density and viscosity")
+			e.model("friction_factor", quantity.Number, figure{seg.state.Friction, units.one, seg.rubbed}, "Churchill 1977, Darcy's factor")
 			e.model("loss", quantity.Pressure, figure{seg.state.Loss, s.pressureUnit(), seg.lost}, "Darcy and Weisbach, with the fittings")
 			d.slopes(seg, e)
 			lift := figure{traps[i].si * waterWeight, s.pressureUnit(), traps[i].basis}
@@ -80,8 +80,8 @@ func (d *deriver) slopes(seg *segment, e *entry) {
 	rise, slope := seg.rise, told.quantity()
 	level := figure{slope.si, slope.unit, join(slope.basis, b)}
 	unit := seg.length.unit
-	if unit == "ft" {
-		unit = "in"
+	if unit == units.feet {
+		unit = units.inches
 	}
 	required := figure{geometry.RequiredFall(seg.length.si, leastSlope), unit, join(b, seg.length.basis)}
 	e.exact("fall_required", quantity.Length, required, "1/8 in per ft: ANSI/AARST SGM-SF 2017 (12/20) 6.2.2")
@@ -101,9 +101,9 @@ func (d *deriver) slopes(seg *segment, e *entry) {
 
 // riseOverLength is the slope of a level run from its measures.
 func (seg *segment) riseOverLength(level basis) figure {
-	f := figure{seg.rise.si / seg.length.si, "mm/m", join(seg.rise.basis, seg.length.basis, level)}
+	f := figure{seg.rise.si / seg.length.si, units.millimetersPerMeter, join(seg.rise.basis, seg.length.basis, level)}
 	if isFeet(seg.rise.unit) {
-		f.unit = "in/ft"
+		f.unit = units.inchesPerFoot
 	}
 	if f.known() && (seg.length.si == 0 || math.Abs(seg.rise.si) > seg.length.si) {
 		f.basis = seg.rise.refuse(errors.New("a pipe does not rise by more than its length"))
@@ -116,8 +116,8 @@ func (s *system) traps() []figure {
 	traps := make([]figure, len(s.segments))
 	for i, seg := range s.segments {
 		traps[i] = figure{unit: seg.length.unit, basis: join(seg.rise.basis, s.flowing)}
-		if traps[i].unit == "ft" {
-			traps[i].unit = "in"
+		if traps[i].unit == units.feet {
+			traps[i].unit = units.inches
 		}
 	}
 	if !s.flowing.known() {

@@ -3,6 +3,7 @@ package derive
 import (
 	"github.com/slablint/slablint/internal/airflow"
 	"github.com/slablint/slablint/internal/geometry"
+	"github.com/slablint/slablint/internal/quantity"
 )
 
 // A system is one mitigation system of the record and what was worked out of
@@ -22,7 +23,7 @@ type system struct {
 	curve      *airflow.FanCurve // at standard air
 	siteCurve  *airflow.FanCurve // in the gas of the pipe
 	curveBasis basis
-	curveUnits [2]string // of flow and pressure
+	curveUnits [2]quantity.Unit // of flow and pressure
 
 	pipe      basis            // all pipe from the pits to the open end
 	network   *airflow.Network // nil when pipe is not known
@@ -61,7 +62,7 @@ type segment struct {
 	nominal    figure // m
 	bore       airflow.Bore
 	boreBasis  basis
-	boreUnit   string
+	boreUnit   quantity.Unit
 	boreMethod string
 	length     figure  // m
 	rise       figure  // m, in the direction of flow
@@ -149,23 +150,6 @@ func (d *deriver) work(s *system) {
 
 // carriesAll reports whether a segment carries the air of all suction points.
 func (s *system) carriesAll(i int) bool { return s.segments[i].feeds == len(s.points) }
-
-// isFeet tells a writer who thinks in feet and inches.
-func isFeet(unit string) bool {
-	switch unit {
-	case "ft", "in", "yd", "mil", "cfm", "gpm", "inH2O", "psi", "ft2", "in2":
-		return true
-	}
-	return false
-}
-
-// speedUnit goes with a unit of flow.
-func speedUnit(flow string) string {
-	if isFeet(flow) {
-		return "fpm"
-	}
-	return "m/s"
-}
 
 // run is the way from a suction point to the open end, as a list of segments,
 // written into one that is no longer needed.

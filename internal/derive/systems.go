@@ -97,7 +97,7 @@ func (d *deriver) areaTreated(s *system) figure {
 			continue
 		}
 		area := areas[i].get("footprint").quantity().notBelow("an area")
-		if sum.unit == "" {
+		if sum.unit == (quantity.Unit{}) {
 			sum.unit = area.unit
 		}
 		sum.si += area.si
@@ -141,7 +141,7 @@ func (d *deriver) fanValues(s *system, e *entry) {
 
 // quotient is a share, written in percent.
 func quotient(a, b figure) figure {
-	f := figure{a.si / b.si, "%", join(a.basis, b.basis)}
+	f := figure{a.si / b.si, units.percent, join(a.basis, b.basis)}
 	if f.known() && b.si == 0 {
 		f.basis = b.refuse(errors.New("nothing is a share of zero"))
 	}
@@ -188,7 +188,7 @@ func (d *deriver) flowValues(s *system, e *entry) {
 }
 
 // pressureUnit is the one in which the writer reads pressures of the pipe.
-func (s *system) pressureUnit() string {
+func (s *system) pressureUnit() quantity.Unit {
 	if s.shown.known() {
 		return s.shown.unit
 	}
@@ -200,20 +200,20 @@ func (d *deriver) power(s *system, e *entry) {
 	watts, wired := s.fan.get("power").quantity().notBelow("a power"), s.get("electrical").rooted()
 	always := s.get("runs_continuously")
 	running, b := always.said()
-	energy := figure{airflow.YearlyEnergy(watts.si), "kWh", join(watts.basis, b)}
+	energy := figure{airflow.YearlyEnergy(watts.si), units.kilowattHours, join(watts.basis, b)}
 	if b.known() && !running {
 		energy.basis = refused("how long a year the fan runs is not recorded", always)
 	}
 	e.exact("yearly_energy", quantity.Energy, energy, "power over 365 days")
 	volts, amps := wired.get("circuit_voltage").quantity(), wired.get("circuit_rating").quantity()
-	capacity := figure{volts.si * amps.si, "W", join(volts.basis, amps.basis)}
+	capacity := figure{volts.si * amps.si, units.watts, join(volts.basis, amps.basis)}
 	e.exact("circuit_share_fan", quantity.Ratio, quotient(watts, capacity), "power over rating times voltage")
 	load := wired.get("circuit_other_load")
 	other := load.quantity().notBelow("a power")
 	if alone := wired.get("circuit_dedicated"); alone.isTrue() && !load.exists() {
-		other = figure{0, "W", alone.read()}
+		other = figure{0, units.watts, alone.read()}
 	}
-	total := figure{watts.si + other.si, "W", join(watts.basis, other.basis)}
+	total := figure{watts.si + other.si, units.watts, join(watts.basis, other.basis)}
 	e.exact("circuit_share_total", quantity.Ratio, quotient(total, capacity), "power of fan and other load over rating times voltage")
 }
 
@@ -224,9 +224,9 @@ const soilTemperature = 273.15 + 12.5
 // temporary system stood.
 func (d *deriver) waterAndTime(s *system, e *entry) {
 	winter := d.house.get("winter_design_temperature").quantity()
-	water := figure{unit: "kg/d", basis: join(s.used.basis, winter.basis, d.site.basis, assuming(soilGas))}
+	water := figure{unit: units.kilogramsPerDay, basis: join(s.used.basis, winter.basis, d.site.basis, assuming(soilGas))}
 	if isFeet(s.used.unit) {
-		water.unit = "lb/d"
+		water.unit = units.poundsPerDay
 	}
 	if water.known() {
 		water.si = airflow.CondensateBound(s.used.si, soilTemperature, winter.si, d.site.si)
@@ -237,6 +237,6 @@ func (d *deriver) waterAndTime(s *system, e *entry) {
 	e.exact("ventilation_imbalance", quantity.Ratio, quotient(difference(supply, exhaust), exhaust), "supply less exhaust, over exhaust")
 	since, until := s.get("temporary_since"), s.get("replaced_on")
 	if s.get("permanence").text() == "temporary" || since.exists() || until.exists() {
-		e.span("temporary_days", since.day(), until.day(), "d", "start to replacement")
+		e.span("temporary_days", since.day(), until.day(), units.days, "start to replacement")
 	}
 }

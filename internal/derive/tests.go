@@ -102,7 +102,7 @@ func rounded(f figure) figure {
 		return f
 	}
 	text, factor := radon.ReportBecquerels(f.si), 1.0
-	if strings.HasPrefix(f.unit, "pCi") {
+	if strings.HasPrefix(f.unit.String(), "pCi") {
 		text, factor = radon.ReportPicocuries(f.si), 37
 	}
 	x, err := strconv.ParseFloat(text, 64)
@@ -128,16 +128,16 @@ func (d *deriver) testValues() []any {
 		}
 		started := t.startAt.day()
 		closed, reported := t.get("closed_from").quantity(), t.reported()
-		e.span("duration", t.start, t.end, "h", "start to end")
-		e.span("after_fan_start", fan, t.start, "h", "start of the last fan to start of the test")
-		e.lead("closed_lead", closed, t.start, "h", "closing of the house to start of the test")
+		e.span("duration", t.start, t.end, units.hours, "start to end")
+		e.span("after_fan_start", fan, t.start, units.hours, "start of the last fan to start of the test")
+		e.lead("closed_lead", closed, t.start, units.hours, "closing of the house to start of the test")
 		e.exact("valid_hours", quantity.Duration, t.validHours(fan, closed, reported), "whole hours that count, from 24 h after the fan and 12 h after closing: ANSI/AARST MAH 2019 7.3.2, 8.5.3")
-		e.span("lead_out", t.start, reported.from, "h", "start to the first hour reported")
-		e.lead("tail_left_out", reported.to, t.end, "h", "end of the last hour reported to the end")
-		e.span("calibration_left", t.endAt.day(), t.get("calibration_expires").day(), "d", "day of the end to last day of the calibration")
-		e.span("days_after_occupancy", occupied, started, "d", "days on the calendar of the place")
-		e.span("days_after_completion", completed, started, "d", "days on the calendar of the place")
-		e.span("days_to_report", t.get("picked_up").day(), t.get("report_delivered").day(), "d", "pick-up to report")
+		e.span("lead_out", t.start, reported.from, units.hours, "start to the first hour reported")
+		e.lead("tail_left_out", reported.to, t.end, units.hours, "end of the last hour reported to the end")
+		e.span("calibration_left", t.endAt.day(), t.get("calibration_expires").day(), units.days, "day of the end to last day of the calibration")
+		e.span("days_after_occupancy", occupied, started, units.days, "days on the calendar of the place")
+		e.span("days_after_completion", completed, started, units.days, "days on the calendar of the place")
+		e.span("days_to_report", t.get("picked_up").day(), t.get("report_delivered").day(), units.days, "pick-up to report")
 		method := "as recorded"
 		if t.told.BelowDetection {
 			method = "as recorded: an upper bound, below detection"
@@ -175,15 +175,15 @@ func (d *deriver) fanStart() figure {
 	return last
 }
 
-// hours are the first and the end of the last hour that a result counts.
-type hours struct{ from, to figure }
+// span is the first and the end of the last hour that a result counts.
+type span struct{ from, to figure }
 
-func (t *test) reported() hours {
-	return hours{t.get("reported_from").quantity(), t.get("reported_to").quantity()}
+func (t *test) reported() span {
+	return span{t.get("reported_from").quantity(), t.get("reported_to").quantity()}
 }
 
 // validHours are the contiguous whole hours of a monitor that can count.
-func (t *test) validHours(fan, closed figure, reported hours) figure {
+func (t *test) validHours(fan, closed figure, reported span) figure {
 	switch t.device {
 	case "":
 		return figure{basis: t.deviceBasis}
@@ -201,7 +201,7 @@ func (t *test) validHours(fan, closed figure, reported hours) figure {
 		parts = append(parts, fan.basis, t.phaseBasis)
 		conditions = append(conditions, radon.Condition{Since: fan.si, Lead: 24 * secondsPerHour})
 	}
-	f := figure{unit: "h", basis: join(parts...)}
+	f := figure{unit: units.hours, basis: join(parts...)}
 	if !f.known() {
 		return f
 	}

@@ -13,7 +13,7 @@ import (
 // the writer of its main input thinks in.
 type figure struct {
 	si   float64
-	unit string
+	unit quantity.Unit
 	basis
 }
 

@@ -1,7 +1,6 @@
 package quantity
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 )
@@ -16,16 +15,13 @@ type Computed struct {
 }
 
 // Compute is FromSI for one of many values: si counts with its first digits
-// significant digits (12 at most), and SI and Value have no more than that.
-// Errors are those of FromSI.
-func Compute(dim Dimension, si float64, unitName string, digits int) (Computed, error) {
-	f := familyOf(dim)
-	if f == nil {
-		return Computed{}, unknownDimension(dim)
-	}
-	u, err := f.find(unitName)
+// significant digits (12 at most), and SI and Value have no more than that. Where
+// the dimension has no such unit, its SI unit stands for it. Errors are those of
+// FromSI otherwise.
+func Compute(dim Dimension, si float64, unit Unit, digits int) (Computed, error) {
+	u, err := unit.of(dim)
 	if err != nil {
-		return Computed{}, fmt.Errorf("%s: %w", dim, err)
+		return Computed{}, err
 	}
 	c := Computed{si, u, int8(min(max(digits, 1), derivedDigits))}
 	if c.isPlain() || u.surelyHolds(si) {

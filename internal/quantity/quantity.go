@@ -116,6 +116,9 @@ func (q Quantity) Unit() string {
 	return q.unit.symbol
 }
 
+// Written is the unit that Unit names.
+func (q Quantity) Written() Unit { return Unit{q.unit} }
+
 // Value is the number in that unit as a decimal without an exponent: exact where
 // its decimals end, else rounded half to even to 15 significant digits.
 func (q Quantity) Value() string {

@@ -20,6 +20,50 @@ type unit struct {
 	spaced string  // symbol after a blank
 }
 
+// A Unit is one that numbers are written in. The zero Unit is none.
+type Unit struct{ row *unit }
+
+// UnitNamed is a unit by its symbol, the first that there is of any dimension:
+// "%" is one of ratios and of percent alike, see Compute. It is the zero Unit
+// where there is none.
+func UnitNamed(symbol string) Unit { return bySymbol[symbol] }
+
+var bySymbol = func() map[string]Unit {
+	all := map[string]Unit{}
+	for _, dim := range dimensionOrder {
+		for _, u := range families[dim].units {
+			if _, taken := all[u.symbol]; !taken {
+				all[u.symbol] = Unit{u}
+			}
+		}
+	}
+	return all
+}()
+
+// String is the symbol, "" of the zero Unit.
+func (u Unit) String() string {
+	if u.row == nil {
+		return ""
+	}
+	return u.row.symbol
+}
+
+// of is the unit of this symbol in another dimension, the SI unit where it has
+// none.
+func (u Unit) of(dim Dimension) (*unit, error) {
+	if u.row != nil && u.row.dimension == dim {
+		return u.row, nil
+	}
+	f := families[dim]
+	if f == nil {
+		return nil, unknownDimension(dim)
+	}
+	if i := slices.IndexFunc(f.units, func(other *unit) bool { return other.symbol == u.String() }); i >= 0 {
+		return f.units[i], nil
+	}
+	return f.units[0], nil
+}
+
 // toSI gives a value in u in SI, which is the value itself where they are the
 // same.
 func (u *unit) toSI(value *big.Rat) *big.Rat {
@@ -53,27 +97,6 @@ type family struct {
 }
 
 var families = readTable()
-
-// byLength finds families quicker than their map does: few names of dimensions are
-// of one length.
-var byLength = func() (table [32][]*family) {
-	for _, dim := range dimensionOrder {
-		table[len(dim)] = append(table[len(dim)], families[dim])
-	}
-	return table
-}()
-
-// familyOf is the units of a dimension, nil of one that there is not.
-func familyOf(dim Dimension) *family {
-	if len(dim) < len(byLength) {
-		for _, f := range byLength[len(dim)] {
-			if f.dimension == dim {
-				return f
-			}
-		}
-	}
-	return nil
-}
 
 func readTable() map[Dimension]*family {
 	all := make(map[Dimension]*family, len(dimensionOrder))
@@ -145,14 +168,8 @@ func (f *family) lookUp(name string) (u *unit, ok bool) {
 	return u, ok
 }
 
-// find is lookUp with an error that says what to write instead. It is quickest
-// with a symbol.
+// find is lookUp with an error that says what to write instead.
 func (f *family) find(name string) (*unit, error) {
-	for _, u := range f.units {
-		if u.symbol == name {
-			return u, nil
-		}
-	}
 	if u, ok := f.lookUp(name); ok {
 		return u, nil
 	}

@@ -45,6 +45,9 @@ func (q *Quantity) Float() float64 { return q.float }
 // Unit is the unit that the writer chose; see quantity.Quantity.Unit.
 func (q *Quantity) Unit() string { return q.written.Unit() }
 
+// Written is the same unit.
+func (q *Quantity) Written() quantity.Unit { return q.written.Written() }
+
 // Text is the quantity as it was typed.
 func (q *Quantity) Text() string { return q.written.Text() }
 
