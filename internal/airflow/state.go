@@ -55,10 +55,10 @@ func (n *Network) from(w *work, flow float64) (*State, error) {
 	if err := n.checkFlow(flow); err != nil {
 		return nil, err
 	}
-	if flow > 0 {
-		if err := n.split(w, flow); err != nil {
-			return nil, fmt.Errorf("at %.4g m3/s: %w", flow, err)
-		}
+	if flow == 0 {
+		clear(w.branches)
+	} else if err := n.split(w, flow); err != nil {
+		return nil, fmt.Errorf("at %.4g m3/s: %w", flow, err)
 	}
 	return n.state(w, flow), nil
 }

@@ -30,13 +30,7 @@ func (n node) at() int {
 
 // get goes down to a member.
 func (n node) get(key string) node {
-	var value any
-	if fields, ok := n.value.(*record.Fields); ok {
-		value = fields.Get(key)
-	} else {
-		value = record.Get(n.value, key)
-	}
-	return node{value, key, n.at(), n.mem}
+	return node{record.Get(n.value, key), key, n.at(), n.mem}
 }
 
 // rooted is the same node with its place made once, for one that much is
