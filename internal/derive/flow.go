@@ -3,7 +3,6 @@ package derive
 import (
 	"errors"
 	"math"
-	"strconv"
 
 	"github.com/slablint/slablint/internal/airflow"
 )
@@ -70,9 +69,7 @@ func (s *system) distribute(d *deriver) {
 	if s.state != nil {
 		for k := range s.state.Segments {
 			state := &s.state.Segments[k]
-			if i, err := strconv.Atoi(state.Name); err == nil {
-				s.segments[i].state = state
-			}
+			s.segments[s.index[state.Name]].state = state
 		}
 	}
 	for i := range s.segments {
@@ -113,7 +110,7 @@ func (s *system) held(sum float64, gas airflow.Air) *airflow.Network {
 	whole := s.whole()
 	for _, p := range s.points {
 		share := p.told.si / sum * s.used.si
-		setSoil(&whole.Suction, strconv.Itoa(p.index(s)), airflow.Soil{Coefficient: holding / math.Pow(share, exponent), Exponent: exponent})
+		setSoil(&whole.Suction, p.name, airflow.Soil{Coefficient: holding / math.Pow(share, exponent), Exponent: exponent})
 	}
 	network, err := airflow.NewNetwork(whole, gas)
 	if err != nil {
@@ -121,8 +118,6 @@ func (s *system) held(sum float64, gas airflow.Air) *airflow.Network {
 	}
 	return network
 }
-
-func (p *suctionPoint) index(s *system) int { return s.segments[p.first].startsAt }
 
 func setSoil(b *airflow.Branch, name string, soil airflow.Soil) {
 	if b.Name == name && len(b.Tributaries) == 0 {
@@ -136,7 +131,7 @@ func setSoil(b *airflow.Branch, name string, soil airflow.Soil) {
 // shares gives each suction point and each segment its flow.
 func (s *system) shares(legs figure) {
 	share := join(s.used.basis, s.split)
-	for i, p := range s.points {
+	for _, p := range s.points {
 		p.flow = figure{unit: s.used.unit, basis: share}
 		switch {
 		case !p.flow.known():
@@ -148,7 +143,7 @@ func (s *system) shares(legs figure) {
 			s.splitSolved = true
 			p.flow.basis = s.stateBasis
 			for _, at := range s.state.Points {
-				if at.Name == strconv.Itoa(i) {
+				if at.Name == p.name {
 					p.flow.si = at.Flow
 				}
 			}
@@ -264,13 +259,13 @@ func (s *system) findPits() {
 func (s *system) suctionAt(seg, point int) float64 {
 	if seg >= 0 {
 		for _, state := range s.state.Segments {
-			if state.Name == strconv.Itoa(seg) {
+			if state.Name == s.segments[seg].name {
 				return state.StaticSuction
 			}
 		}
 	}
 	for _, state := range s.state.Points {
-		if state.Name == strconv.Itoa(point) {
+		if state.Name == s.points[point].name {
 			return state.Suction
 		}
 	}

@@ -3,7 +3,6 @@ package derive
 import (
 	"errors"
 	"math"
-	"strconv"
 
 	"github.com/slablint/slablint/internal/airflow"
 )
@@ -122,9 +121,9 @@ func (s *system) flowAtReading(d *deriver) {
 	f := figure{unit: s.curveUnits[0], basis: join(s.fromGauge.basis, s.curveBasis, tapBasis, s.pipe)}
 	network, tap := s.network, airflow.Tap{}
 	if point >= 0 {
-		tap.Point = strconv.Itoa(point)
+		tap.Point = s.points[point].name
 	} else if seg >= 0 {
-		tap.Segment = strconv.Itoa(seg)
+		tap.Segment = s.segments[seg].name
 	}
 	if len(s.points) > 1 && (point >= 0 || seg >= 0 && !s.carriesAll(seg)) {
 		f.basis = join(f.basis, s.soilBasis)

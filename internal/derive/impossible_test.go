@@ -258,3 +258,15 @@ func TestFanInOneLeg(t *testing.T) {
 		t.Errorf("the operating flow lacks %v", got)
 	}
 }
+
+// What the network says of pipe names it as the record does.
+func TestPipeIsNamedByItsIDs(t *testing.T) {
+	text := strings.Replace(string(source(t, "testdata/metric.yaml")), "inner_diameter: 78 mm", "inner_diameter: 390 mm", 1)
+	derived := document(canonical(t, "metric.yaml", []byte(text)), nil)
+	method, _ := value(t, derived, "/systems/1/pipe_loss")["method"].(string)
+	for _, name := range []string{`"sp-1"`, `"the start of main"`} {
+		if !strings.Contains(method, name) {
+			t.Errorf("%s is not named: %s", name, method)
+		}
+	}
+}

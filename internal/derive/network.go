@@ -1,8 +1,6 @@
 package derive
 
 import (
-	"strconv"
-
 	"github.com/slablint/slablint/internal/airflow"
 )
 
@@ -118,11 +116,10 @@ func (s *system) build(d *deriver) {
 	}
 }
 
-// piece is a segment for the network. Names are indexes, which tell segments
-// apart even when the ids of a faulty record do not.
+// piece is a segment for the network.
 func (s *system) piece(i int) airflow.Segment {
 	seg := s.segments[i]
-	return airflow.Segment{Name: strconv.Itoa(i), Bore: seg.bore, Length: seg.length.si, Roughness: seg.roughness, Fittings: seg.fittings}
+	return airflow.Segment{Name: seg.name, Bore: seg.bore, Length: seg.length.si, Roughness: seg.roughness, Fittings: seg.fittings}
 }
 
 // pieces are the segments from one to another, -1 for the open end, in the way of
@@ -146,21 +143,22 @@ func (s *system) whole() airflow.System {
 	return airflow.System{Suction: s.branch(s.afterFan), Discharge: s.pieces(s.segments[s.afterFan].next, -1)}
 }
 
-// branch is the leg that ends with a segment, and all that flows into it. A
-// junction is named by the segment behind it, counted on from the suction points.
+// branch is the leg that ends with a segment, and all that flows into it.
 func (s *system) branch(end int) airflow.Branch {
 	start := end
 	for len(s.segments[start].from) == 1 {
 		start = s.segments[start].from[0]
 	}
-	b := airflow.Branch{Name: strconv.Itoa(len(s.points) + start), Segments: s.pieces(start, end)}
+	b := airflow.Branch{Segments: s.pieces(start, end)}
 	if at := s.segments[start].startsAt; at >= 0 {
-		b.Name = strconv.Itoa(at)
-		if p := s.points[at]; p.soilBasis.known() {
+		p := s.points[at]
+		b.Name = p.name
+		if p.soilBasis.known() {
 			b.Soil = &p.soil
 		}
 		return b
 	}
+	b.Name = "the start of " + s.segments[start].name
 	b.Tributaries = make([]airflow.Branch, 0, len(s.segments[start].from))
 	for _, i := range s.segments[start].from {
 		leg := s.branch(i)

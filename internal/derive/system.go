@@ -15,10 +15,11 @@ type system struct {
 	segments []*segment
 	points   []*suctionPoint
 
-	flowing  basis // how the segments follow each other
-	last     int   // the segment that ends in the open
-	afterFan int   // the last segment before the fan
-	driven   basis // that there is a fan, and where
+	index    map[string]int // of the segments, by their names
+	flowing  basis          // how the segments follow each other
+	last     int            // the segment that ends in the open
+	afterFan int            // the last segment before the fan
+	driven   basis          // that there is a fan, and where
 
 	curve      *airflow.FanCurve // at standard air
 	siteCurve  *airflow.FanCurve // in the gas of the pipe
@@ -52,6 +53,7 @@ type system struct {
 type segment struct {
 	node
 	id           string
+	name         string // in the network: the id, unless another before it has the same
 	into, starts node   // what it says of the segment it flows into, and of where it begins
 	next         int    // the segment it flows into, -1 for the open
 	from         []int  // the segments that flow into it
@@ -90,6 +92,7 @@ type tee struct {
 // A suctionPoint is where the pipe draws from the ground.
 type suctionPoint struct {
 	node
+	name      string // in the network, as of a segment
 	first     int    // the segment that begins here, -1 when none does
 	told      figure // m3/s, measured in this leg
 	soil      airflow.Soil

@@ -1,6 +1,9 @@
 package derive
 
-import "slices"
+import (
+	"slices"
+	"strconv"
+)
 
 // connect finds how the segments follow each other: a tree from the suction
 // points to one open end, or what keeps it from being one.
@@ -27,6 +30,7 @@ func (s *system) connect() {
 			next.from = append(next.from, i)
 		}
 	}
+	s.nameParts(named)
 	if lacks.known() {
 		lacks = join(lacks, s.checkStarts())
 	}
@@ -85,6 +89,28 @@ func (s *system) named() segmentNames {
 		}
 	}
 	return n
+}
+
+// nameParts names segments and suction points for the network: by their ids, so
+// that people understand what it says of them, but each by a name of its own,
+// whatever a faulty record calls them.
+func (s *system) nameParts(named segmentNames) {
+	s.index = named.index
+	for i, seg := range s.segments {
+		if first, known := s.index[seg.id]; known && first == i {
+			seg.name = seg.id
+			continue
+		}
+		seg.name = "segment " + strconv.Itoa(i)
+		s.index[seg.name] = i
+	}
+	taken := make(map[string]bool, len(s.points))
+	for i, p := range s.points {
+		if p.name = p.id(); p.name == "" || taken[p.name] {
+			p.name = "suction point " + strconv.Itoa(i)
+		}
+		taken[p.name] = true
+	}
 }
 
 // begin finds the suction point that a segment starts at.
