@@ -324,3 +324,33 @@ func TestPitot(t *testing.T) {
 		}
 	}
 }
+
+// Flows sought from the operating point on are those that are found without it,
+// however far away.
+func TestFlowsFromTheOperatingPoint(t *testing.T) {
+	r := rand.New(rand.NewPCG(5, 6))
+	fan := bigFan(t)
+	for i := range 200 {
+		count := 0
+		n := network(t, System{Suction: randomTree(r, 2, &count), Discharge: []Segment{plastic("stack", 4, 20)}})
+		p, err := Operate(fan, n)
+		if err != nil {
+			t.Fatalf("tree %d: %v", i, err)
+		}
+		for _, share := range []float64{0, 0.05, 0.5, 0.99, 1, 1.3, 4} {
+			want, err := n.At(share * p.Flow)
+			if err != nil {
+				t.Fatalf("tree %d: %v", i, err)
+			}
+			got, err := p.At(share * p.Flow)
+			if err != nil {
+				t.Fatalf("tree %d from the operating point: %v", i, err)
+			}
+			for k := range want.Points {
+				if a, b := got.Points[k].Flow, want.Points[k].Flow; math.Abs(a-b) > 1e-8*p.Flow {
+					t.Errorf("tree %d at %g of %g m3/s: %s draws %g, else %g", i, share, p.Flow, want.Points[k].Name, a, b)
+				}
+			}
+		}
+	}
+}

@@ -9,19 +9,19 @@ import (
 
 // Canonical is the record in the form that rules read: the types of
 // encoding/json, with the same pointers as the written record, in which each
-// quantity is a Quantity and each object below the record a Fields. Members that
-// are null are left out: an empty field was not recorded.
+// quantity is a Quantity and each object below the record is a Members. What is
+// null is left out: an empty field was not recorded.
 //
 // The document must have passed validation. Quantities that cannot be read
 // come back as errors, in the order written; nothing is guessed.
 func (d *Document) Canonical(shape *Shape) (map[string]any, []*Error) {
 	c := canonicaliser{file: d.Name}
-	fields, _ := c.value(d.Root, shape).(*Fields)
-	if fields == nil {
+	root, _ := c.value(d.Root, shape).(*fields)
+	if root == nil {
 		return nil, c.errors
 	}
-	object := make(map[string]any, fields.Len()+1) // computed values come to it
-	for _, f := range fields.list {
+	object := make(map[string]any, root.Len()+1) // computed values come to it
+	for _, f := range root.list {
 		object[f.name] = f.value
 	}
 	return object, c.errors
@@ -38,13 +38,13 @@ func (c *canonicaliser) value(n *Node, shape *Shape) any {
 	}
 	switch n.Kind() {
 	case Object:
-		fields := &Fields{make([]field, 0, n.Len())}
+		object := &fields{make([]field, 0, n.Len())}
 		for i := range n.Len() {
 			if m := n.Item(i); m.Kind() != Null {
-				fields.list = append(fields.list, field{m.Key(), c.value(m, shape.Field(m.Key()))})
+				object.list = append(object.list, field{m.Key(), c.value(m, shape.Field(m.Key()))})
 			}
 		}
-		return fields
+		return object
 	case Array:
 		list := make([]any, n.Len())
 		for i := range list {

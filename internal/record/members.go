@@ -5,7 +5,7 @@ import (
 	"slices"
 )
 
-// Members is an object of a canonical record that is not held as a map: Fields,
+// Members is an object of a canonical record that is not held as a map: fields,
 // or one with many members of which few are ever read, made when they are asked
 // for. It never changes. It has no JSON form of its own; see Plain.
 type Members interface {
@@ -14,9 +14,9 @@ type Members interface {
 	Get(name string) any // nil when there is none of this name
 }
 
-// Fields are the members of an object of a canonical record in the order written.
+// fields are the members of an object of a canonical record in the order written.
 // They are few, and found sooner one by one than by a hash.
-type Fields struct{ list []field }
+type fields struct{ list []field }
 
 type field struct {
 	name  string
@@ -24,13 +24,13 @@ type field struct {
 }
 
 // Len is the number of members.
-func (f *Fields) Len() int { return len(f.list) }
+func (f *fields) Len() int { return len(f.list) }
 
 // Name is the name of a member.
-func (f *Fields) Name(i int) string { return f.list[i].name }
+func (f *fields) Name(i int) string { return f.list[i].name }
 
 // Get is a member by its name.
-func (f *Fields) Get(name string) any {
+func (f *fields) Get(name string) any {
 	for i := range f.list {
 		if f.list[i].name == name {
 			return f.list[i].value
