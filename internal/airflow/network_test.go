@@ -229,12 +229,7 @@ func TestOperatingPointLiesOnBothCurves(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	fan := bigFan(t)
 	for i := range 500 {
-		count := 0
-		n := network(t, System{Suction: randomTree(r, 2, &count), Discharge: []Segment{plastic("stack", 4, 20)}})
-		p, err := Operate(fan, n)
-		if err != nil {
-			t.Fatalf("tree %d: %v", i, err)
-		}
+		n, p := operatedTree(t, r, fan)
 		onFan, _, err := fan.Pressure(p.Flow)
 		if err != nil {
 			t.Fatal(err)

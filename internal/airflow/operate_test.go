@@ -325,18 +325,25 @@ func TestPitot(t *testing.T) {
 	}
 }
 
+// operatedTree is any pipe and what a fan makes of it.
+func operatedTree(t *testing.T, r *rand.Rand, fan *FanCurve) (*Network, *OperatingPoint) {
+	t.Helper()
+	count := 0
+	n := network(t, System{Suction: randomTree(r, 2, &count), Discharge: []Segment{plastic("stack", 4, 20)}})
+	p, err := Operate(fan, n)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return n, p
+}
+
 // Flows sought from the operating point on are those that are found without it,
 // however far away.
 func TestFlowsFromTheOperatingPoint(t *testing.T) {
 	r := rand.New(rand.NewPCG(5, 6))
 	fan := bigFan(t)
 	for i := range 200 {
-		count := 0
-		n := network(t, System{Suction: randomTree(r, 2, &count), Discharge: []Segment{plastic("stack", 4, 20)}})
-		p, err := Operate(fan, n)
-		if err != nil {
-			t.Fatalf("tree %d: %v", i, err)
-		}
+		n, p := operatedTree(t, r, fan)
 		for _, share := range []float64{0, 0.05, 0.5, 0.99, 1, 1.3, 4} {
 			want, err := n.At(share * p.Flow)
 			if err != nil {

@@ -35,16 +35,16 @@ func (d *deriver) duplicates() []any {
 		e := d.named(ref.text()+"/"+t.id(), t.node, 8, 0)
 		out = append(out, e)
 		e.recorded("spacing", quantity.Length, spacing, t.get("spacing"), "as recorded")
-		apartBy := func(name, field string) {
+		apartBy := func(name string, when func(*test) figure) {
 			f := figure{unit: units.hours, basis: b}
 			if first != nil {
-				f = apart(t.get(field).quantity(), first.get(field).quantity())
+				f = apart(when(t), when(first))
 				f.unit, f.basis = units.hours, join(f.basis, b)
 			}
 			e.exact(name, quantity.Duration, f, "either way")
 		}
-		apartBy("start_difference", "start")
-		apartBy("end_difference", "end")
+		apartBy("start_difference", func(t *test) figure { return t.start })
+		apartBy("end_difference", func(t *test) figure { return t.end })
 		var pair radon.Pair
 		unit := t.result.unit
 		if first != nil {
