@@ -56,8 +56,12 @@ func judgeOne(ctx context.Context, p *pipeline.Pipeline, pictures bool) func(arc
 		if len(errs) > 0 {
 			return verdict{file: s.Name, errs: errs}
 		}
+		if !pictures {
+			job, errs := p.Run(ctx, doc, s.Files)
+			return verdict{s.Name, job, errs}
+		}
 		job, done, errs := p.RunWithInput(ctx, doc, s.Files)
-		if pictures && len(errs) == 0 {
+		if len(errs) == 0 {
 			illustrate(&job, done)
 		}
 		return verdict{s.Name, job, errs}

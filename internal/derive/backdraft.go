@@ -10,7 +10,7 @@ import (
 func (d *deriver) appliances() []any {
 	appliances := d.house.get("combustion").items()
 	tests := d.record.get("diagnostics").get("backdraft_tests").rooted()
-	out := make([]any, 0, tests.length())
+	out := d.list(tests.length())
 	for _, t := range tests.each() {
 		ref := t.get("appliance")
 		e := d.named(ref.text()+"/"+t.id(), t, 3, 2)

@@ -13,7 +13,8 @@ import (
 const fourPoints = "testdata/four.yaml"
 
 func BenchmarkDeriveFourSuctionPoints(b *testing.B) {
-	benchmark(b, fourPoints, func(input map[string]any) { derive.Derive(input, nil) })
+	var w derive.Workspace
+	benchmark(b, fourPoints, func(input map[string]any) { w.Derive(input, nil) })
 }
 
 // The same with every number, text and curve of the document written out, of

@@ -8,7 +8,7 @@ import (
 // clearances is one entry for each outlet and each opening that it could reach,
 // whether the crew measured the distance or wrote down positions.
 func (d *deriver) clearances() []any {
-	out := []any{}
+	out := d.list(0)
 	list := d.house.get("openings")
 	openings := list.items()
 	for _, s := range d.outlets() {

@@ -9,7 +9,7 @@ import (
 func (d *deriver) crew() []any {
 	work, completed := d.dates.get("work_started").day(), d.dates.get("completed").day()
 	list := d.record.get("job").get("crew").rooted()
-	out := make([]any, 0, list.length())
+	out := d.list(list.length())
 	for _, n := range list.each() {
 		e := d.about(n, 6, 0)
 		level, hours := n.get("exposure_level").quantity().notBelow("a concentration"), n.get("hours_on_site").quantity()

@@ -20,7 +20,11 @@ import (
 // places. Nothing depends on a clock, on the network or on the order of maps.
 // Parts of the document may be shared, so it is for reading only.
 func Derive(input map[string]any, files fs.FS) record.Members {
-	d := &deriver{record: node{value: input, mem: newMemory()}}
+	return new(Workspace).Derive(input, files)
+}
+
+func derive(mem *memory, input map[string]any, files fs.FS) *entry {
+	d := &deriver{record: node{value: input, mem: mem}}
 	d.dates = d.record.get("job").get("dates").rooted()
 	d.house = d.record.get("house").rooted()
 	d.readTests()

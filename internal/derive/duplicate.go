@@ -24,7 +24,7 @@ func (d *deriver) partner(t *test) (*test, basis) {
 }
 
 func (d *deriver) duplicates() []any {
-	out := []any{}
+	out := d.list(0)
 	for _, t := range d.all {
 		ref := t.get("duplicate_of")
 		if !ref.exists() {
@@ -85,7 +85,7 @@ func bounds(tests ...*test) basis {
 
 func (d *deriver) spikes() []any {
 	list := d.record.get("measurements").get("spikes").rooted()
-	out := make([]any, 0, list.length())
+	out := d.list(list.length())
 	for _, n := range list.each() {
 		e := d.about(n, 1, 0)
 		measured, reference := n.get("measured").quantity(), n.get("reference").quantity()

@@ -27,10 +27,10 @@ type member struct {
 // members.
 func (d *deriver) entry(values, members int) *entry {
 	mem := d.record.mem
-	e := take(&mem.entries, entryPiece)
+	e := mem.entries.one(entryPiece)
 	e.mem = mem
-	e.values = room(&mem.values, valuePiece, values)
-	e.members = room(&mem.members, memberPiece, members)
+	e.values = mem.values.room(valuePiece, values)
+	e.members = mem.members.room(memberPiece, members)
 	return e
 }
 
@@ -46,6 +46,9 @@ func (d *deriver) named(id string, n node, values, members int) *entry {
 	e.placed, e.id, e.at = true, id, n.at()
 	return e
 }
+
+// list is an empty part of the document with room for n entries.
+func (d *deriver) list(n int) []any { return d.record.mem.lists.room(listPiece, n) }
 
 // set adds a member that is no measure.
 func (e *entry) set(name string, value any) {

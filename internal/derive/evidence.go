@@ -25,7 +25,7 @@ const headBytes = 128 << 10
 func (d *deriver) evidence(files fs.FS) []any {
 	work := d.dates.get("work_started").day()
 	list := d.record.get("evidence").rooted()
-	out := make([]any, 0, list.length())
+	out := d.list(list.length())
 	for _, n := range list.each() {
 		e := d.about(n, 1, 4)
 		out = append(out, e)

@@ -36,11 +36,12 @@ type hole struct {
 
 func (d *deriver) readProbes() {
 	for _, n := range d.record.get("diagnostics").get("communication_tests").each() {
-		p := &probe{node: n}
+		p := n.mem.probes.one(1)
+		p.node = n
 		p.stack(d)
 		source, sourceBasis, unit := plan(n.get("source"))
 		list := n.get("holes").rooted()
-		p.holes = make([]hole, list.length())
+		p.holes = n.mem.holes.several(list.length())
 		for i, item := range list.each() {
 			h := &p.holes[i]
 			h.node, h.pressure = item, item.get("pressure").quantity()
@@ -106,7 +107,7 @@ func (p *probe) stack(d *deriver) {
 const seasonMethod = "stack pressure by the ideal gas law, the fan's part taken as unchanged"
 
 func (d *deriver) communication() []any {
-	out := make([]any, 0, len(d.probes))
+	out := d.list(len(d.probes))
 	for _, p := range d.probes {
 		e := d.about(p.node, 5, 4)
 		if f := p.get("foundation").text(); f != "" {
@@ -138,7 +139,7 @@ func (d *deriver) holes() []any {
 	for _, p := range d.probes {
 		count += len(p.holes)
 	}
-	out := make([]any, 0, count)
+	out := d.list(count)
 	for _, p := range d.probes {
 		for i := range p.holes {
 			h := &p.holes[i]

@@ -1,5 +1,25 @@
 package derive
 
+import (
+	"io/fs"
+
+	"github.com/slablint/slablint/internal/airflow"
+	"github.com/slablint/slablint/internal/record"
+)
+
+// A Workspace derives one record after another in the same memory, which saves
+// most of the work of asking for it. What it returned for one record is gone
+// when it is given the next. The zero Workspace is ready for use, by one
+// goroutine at a time.
+type Workspace struct{ mem memory }
+
+// Derive is the function of that name, except that the document lasts only until
+// the next call.
+func (w *Workspace) Derive(input map[string]any, files fs.FS) record.Members {
+	w.mem.empty()
+	return derive(&w.mem, input, files)
+}
+
 // memory holds the many small things that a document is made of in a few large
 // lists. All of them live as long as the document does.
 type memory struct {
@@ -9,20 +29,39 @@ type memory struct {
 	words  []string
 	used   assumptions // by all values
 
-	values  []value
-	members []member
-	entries []entry
+	values  store[value]
+	members store[member]
+	entries store[entry]
+	lists   store[any]
+
+	systems  store[system]
+	points   store[suctionPoint]
+	segments store[segment]
+	fittings store[airflow.Fitting]
+	tests    store[test]
+	probes   store[probe]
+	holes    store[hole]
 }
 
-// newMemory has room for what most records ask for, in pieces of the sizes that
-// the runtime hands out. The first spot is the record itself, the first group
-// nothing.
-func newMemory() *memory {
-	return &memory{
-		spots:  make([]spot, 1, 510),
-		groups: make([]group, 1, 384),
-		parts:  make([]ref, 0, 1024),
+// empty forgets what it held. The first spot is the record itself, the first
+// group nothing.
+func (m *memory) empty() {
+	if m.spots == nil { // room for what most records ask for, in sizes that the runtime hands out
+		m.spots, m.groups, m.parts = make([]spot, 0, 510), make([]group, 0, 384), make([]ref, 0, 1024)
 	}
+	m.spots, m.groups = append(m.spots[:0], spot{}), append(m.groups[:0], group{})
+	m.parts, m.words, m.used = m.parts[:0], m.words[:0], 0
+	m.values.empty()
+	m.members.empty()
+	m.entries.empty()
+	m.lists.empty()
+	m.systems.empty()
+	m.points.empty()
+	m.segments.empty()
+	m.fittings.empty()
+	m.tests.empty()
+	m.probes.empty()
+	m.holes.empty()
 }
 
 // spot is a place below another.
@@ -54,26 +93,38 @@ const (
 	valuePiece  = 46
 	memberPiece = 127
 	entryPiece  = 20
+	listPiece   = 64
 )
 
-// take is the next of a piece, which is filled anew when it is used up.
-func take[T any](piece *[]T, size int) *T {
-	if len(*piece) == cap(*piece) {
-		*piece = make([]T, 0, size)
-	}
-	*piece = (*piece)[:len(*piece)+1]
-	return &(*piece)[len(*piece)-1]
+// A store hands out room for things of one kind, all zero, from pieces. When it is
+// emptied, one piece with room for as many takes the place of several.
+type store[T any] struct {
+	piece []T
+	full  int // how many lie in pieces that are used up
 }
 
-// room is an empty list with room for n.
-func room[T any](piece *[]T, size, n int) []T {
-	if cap(*piece)-len(*piece) < n {
-		if n > size/4 {
-			return make([]T, 0, n)
-		}
-		*piece = make([]T, 0, size)
+// room is an empty list with room for n, in a piece for at least as many as size.
+func (s *store[T]) room(size, n int) []T {
+	from := len(s.piece)
+	if cap(s.piece)-from < n {
+		s.full += from
+		s.piece, from = make([]T, 0, max(size, n)), 0
 	}
-	from := len(*piece)
-	*piece = (*piece)[:from+n]
-	return (*piece)[from : from : from+n]
+	s.piece = s.piece[:from+n]
+	return s.piece[from : from : from+n]
+}
+
+// several is room for n that is filled in place.
+func (s *store[T]) several(n int) []T { return s.room(n, n)[:n] }
+
+// one is room for one.
+func (s *store[T]) one(size int) *T { return &s.room(size, 1)[:1][0] }
+
+func (s *store[T]) empty() {
+	if s.full > 0 {
+		s.piece, s.full = make([]T, 0, s.full+len(s.piece)), 0
+		return
+	}
+	clear(s.piece)
+	s.piece = s.piece[:0]
 }

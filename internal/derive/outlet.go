@@ -20,7 +20,7 @@ func (d *deriver) outlets() []*system {
 
 func (d *deriver) discharges() []any {
 	outlets := d.outlets()
-	out := make([]any, 0, len(outlets))
+	out := d.list(len(outlets))
 	for _, s := range outlets {
 		e := d.named(s.id(), s.discharge, 5, 0)
 		z := s.discharge.get("position").get("z").quantity()

@@ -158,7 +158,7 @@ func (seg *segment) readFittings() {
 	}
 	seg.fitBasis = list.read()
 	count := list.length()
-	seg.fittings = make([]airflow.Fitting, 0, count+3) // what follows from neighbors comes to them
+	seg.fittings = seg.mem.fittings.room(0, count+3) // what follows from neighbors comes to them
 	for i, item := range list.each() {
 		times := item.get("count").number()
 		kind, coefficient := item.get("kind"), item.get("loss_coefficient")

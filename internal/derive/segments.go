@@ -13,7 +13,7 @@ func (d *deriver) segmentValues() []any {
 	for _, s := range d.systems {
 		count += len(s.segments)
 	}
-	out := make([]any, 0, count)
+	out := d.list(count)
 	for _, s := range d.systems {
 		traps := s.traps()
 		for i, seg := range s.segments {
@@ -41,7 +41,7 @@ func (d *deriver) pointValues() []any {
 	for _, s := range d.systems {
 		count += len(s.points)
 	}
-	out := make([]any, 0, count)
+	out := d.list(count)
 	for _, s := range d.systems {
 		for _, p := range s.points {
 			e := d.about(p.node, 4, 1)

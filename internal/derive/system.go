@@ -102,16 +102,18 @@ type suctionPoint struct {
 }
 
 func readSystem(n node) *system {
-	s := &system{node: n, fan: n.get("fan").rooted(), discharge: n.get("discharge").rooted(), gauge: n.get("gauge").rooted(), last: -1, afterFan: -1}
+	mem := n.mem
+	s := mem.systems.one(1)
+	s.node, s.fan, s.discharge, s.gauge, s.last, s.afterFan = n, n.get("fan").rooted(), n.get("discharge").rooted(), n.get("gauge").rooted(), -1, -1
 	list := n.get("suction_points").rooted()
-	points := make([]suctionPoint, list.length())
+	points := mem.points.several(list.length())
 	s.points = make([]*suctionPoint, len(points))
 	for i, item := range list.each() {
 		s.points[i] = &points[i]
 		points[i].read(item)
 	}
 	list = n.get("pipe").rooted()
-	segments := make([]segment, list.length())
+	segments := mem.segments.several(list.length())
 	s.segments = make([]*segment, len(segments))
 	for i, item := range list.each() {
 		s.segments[i] = &segments[i]

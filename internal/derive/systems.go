@@ -10,7 +10,7 @@ import (
 )
 
 func (d *deriver) systemValues() []any {
-	out := make([]any, len(d.systems))
+	out := d.list(len(d.systems))[:len(d.systems)]
 	for i, s := range d.systems {
 		e := d.about(s.node, 25, 5)
 		d.sizes(s, e)

@@ -31,7 +31,7 @@ type test struct {
 
 func (d *deriver) readTests() {
 	list := d.record.get("measurements").get("tests").rooted()
-	tests := make([]test, list.length())
+	tests := list.mem.tests.several(list.length())
 	d.all = make([]*test, len(tests))
 	for i, n := range list.each() {
 		t := &tests[i]
@@ -119,7 +119,7 @@ func (d *deriver) testValues() []any {
 	fan := d.started
 	completed := d.dates.get("completed").day()
 	occupied := d.house.get("occupied_since").day()
-	out := make([]any, len(d.all))
+	out := d.list(len(d.all))[:len(d.all)]
 	for i, t := range d.all {
 		e := d.about(t.node, 13, 1)
 		out[i] = e

@@ -222,6 +222,26 @@ func TestSameRecordSameBytes(t *testing.T) {
 	}
 }
 
+// A job stands by itself: judging others after it, in the memory that it was
+// judged in, changes nothing.
+func TestJobsOutliveTheirMemory(t *testing.T) {
+	p := newPipeline(t, pipeline.Options{Values: true})
+	files := slices.Concat(fixtures(t, "ready"), fixtures(t, "faulty"))
+	jobs := make([]finding.Job, len(files))
+	for i, file := range files {
+		jobs[i] = judged(t, p, file)
+	}
+	for i, file := range files {
+		alone, _, errs := p.RunWithInput(context.Background(), read(t, file), os.DirFS(filepath.Dir(file)))
+		if len(errs) > 0 {
+			t.Fatalf("%s: %v", file, errs)
+		}
+		if diff := cmp.Diff(alone, jobs[i]); diff != "" {
+			t.Errorf("%s alone (-), before others (+):\n%s", file, diff)
+		}
+	}
+}
+
 // The JSON twin of a YAML record gives the same verdicts.
 func TestJSONTwin(t *testing.T) {
 	p := sharedPipeline(t)

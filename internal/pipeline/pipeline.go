@@ -49,6 +49,8 @@ type Pipeline struct {
 	values    *record.Shape // of derived values
 	options   Options
 
+	workspaces sync.Pool // of *derive.Workspace
+
 	mu     sync.Mutex
 	judges map[string]*stack // by profile stack
 }
@@ -82,6 +84,13 @@ func New(rb *rulebook.Rulebook, options Options) (*Pipeline, error) {
 // canonical record with the member "derived". Files is the job's folder, nil
 // when there is none to look into.
 func (p *Pipeline) Derive(doc *record.Document, files fs.FS) (map[string]any, []finding.Error) {
+	return p.complete(doc, files, derive.Derive)
+}
+
+// deriver is derive.Derive, or what does the same in memory of its own.
+type deriver func(input map[string]any, files fs.FS) record.Members
+
+func (p *Pipeline) complete(doc *record.Document, files fs.FS, work deriver) (map[string]any, []finding.Error) {
 	if errs := p.validator.Check(doc); len(errs) > 0 {
 		return nil, errs
 	}
@@ -93,20 +102,29 @@ func (p *Pipeline) Derive(doc *record.Document, files fs.FS) (map[string]any, []
 		}
 		return nil, errs
 	}
-	input["derived"] = derive.Derive(input, files)
+	input["derived"] = work(input, files)
 	return input, nil
 }
 
 // Run judges one record. It returns the job, or the errors that keep it from
 // being judged.
 func (p *Pipeline) Run(ctx context.Context, doc *record.Document, files fs.FS) (finding.Job, []finding.Error) {
-	job, _, errs := p.RunWithInput(ctx, doc, files)
+	w, ok := p.workspaces.Get().(*derive.Workspace)
+	if !ok {
+		w = new(derive.Workspace)
+	}
+	defer p.workspaces.Put(w)
+	job, _, errs := p.run(ctx, doc, files, w.Derive)
 	return job, errs
 }
 
 // RunWithInput is Run for those who need what the job was judged from besides.
 func (p *Pipeline) RunWithInput(ctx context.Context, doc *record.Document, files fs.FS) (finding.Job, Done, []finding.Error) {
-	input, errs := p.Derive(doc, files)
+	return p.run(ctx, doc, files, derive.Derive)
+}
+
+func (p *Pipeline) run(ctx context.Context, doc *record.Document, files fs.FS, work deriver) (finding.Job, Done, []finding.Error) {
+	input, errs := p.complete(doc, files, work)
 	if len(errs) > 0 {
 		return finding.Job{}, Done{}, errs
 	}
