@@ -38,6 +38,7 @@ type memory struct {
 	points   store[suctionPoint]
 	segments store[segment]
 	fittings store[airflow.Fitting]
+	pieces   store[airflow.Segment]
 	tests    store[test]
 	probes   store[probe]
 	holes    store[hole]
@@ -59,6 +60,7 @@ func (m *memory) empty() {
 	m.points.empty()
 	m.segments.empty()
 	m.fittings.empty()
+	m.pieces.empty()
 	m.tests.empty()
 	m.probes.empty()
 	m.holes.empty()

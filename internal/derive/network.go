@@ -131,7 +131,7 @@ func (s *system) pieces(first, last int) []airflow.Segment {
 			break
 		}
 	}
-	pieces := make([]airflow.Segment, 0, count)
+	pieces := s.mem.pieces.room(0, count)
 	for i := first; len(pieces) < count; i = s.segments[i].next {
 		pieces = append(pieces, s.piece(i))
 	}

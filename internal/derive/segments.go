@@ -15,7 +15,7 @@ func (d *deriver) segmentValues() []any {
 	}
 	out := d.list(count)
 	for _, s := range d.systems {
-		traps := s.traps()
+		s.findTraps()
 		for i, seg := range s.segments {
 			e := d.named(seg.id, seg.node, 13, 1)
 			out = append(out, e)
@@ -28,9 +28,9 @@ func (d *deriver) segmentValues() []any {
 			e.model("friction_factor", quantity.Number, figure{seg.state.Friction, units.one, seg.rubbed}, "Churchill 1977, Darcy's factor")
 			e.model("loss", quantity.Pressure, figure{seg.state.Loss, s.pressureUnit(), seg.lost}, "Darcy and Weisbach, with the fittings")
 			d.slopes(seg, e)
-			lift := figure{traps[i].si * waterWeight, s.pressureUnit(), traps[i].basis}
+			lift := figure{seg.trap.si * waterWeight, s.pressureUnit(), seg.trap.basis}
 			e.exact("trap_suction", quantity.Pressure, lift, "water column as high as the trap is deep")
-			e.exact("trap_depth", quantity.Length, traps[i], "low point of the recorded lengths and rises, drained or not; 0 when there is none")
+			e.exact("trap_depth", quantity.Length, seg.trap, "low point of the recorded lengths and rises, drained or not; 0 when there is none")
 		}
 	}
 	return out
@@ -111,24 +111,23 @@ func (seg *segment) riseOverLength(level basis) figure {
 	return f
 }
 
-// traps is for each segment the depth of the low point that it ends in.
-func (s *system) traps() []figure {
-	traps := make([]figure, len(s.segments))
-	for i, seg := range s.segments {
-		traps[i] = figure{unit: seg.length.unit, basis: join(seg.rise.basis, s.flowing)}
-		if traps[i].unit == units.feet {
-			traps[i].unit = units.inches
+// findTraps finds the low points in which water stands.
+func (s *system) findTraps() {
+	for _, seg := range s.segments {
+		seg.trap = figure{unit: seg.length.unit, basis: join(seg.rise.basis, s.flowing)}
+		if seg.trap.unit == units.feet {
+			seg.trap.unit = units.inches
 		}
 	}
 	if !s.flowing.known() {
-		return traps
+		return
 	}
-	var run []int
-	var shape []geometry.Segment
-	var b basis
+	run := make([]*segment, 0, len(s.segments))
+	shape := make([]geometry.Segment, 0, len(s.segments))
 	for _, p := range s.points {
 		run = s.run(run, p)
-		shape, b = s.shape(shape, run)
+		var b basis
+		shape, b = outlined(shape, run)
 		var low []geometry.LowPoint
 		if b.known() {
 			var err error
@@ -137,15 +136,35 @@ func (s *system) traps() []figure {
 			}
 		}
 		if !b.known() {
-			for _, i := range run {
-				traps[i].basis = join(traps[i].basis, b.without())
+			for _, seg := range run {
+				seg.trap.basis = join(seg.trap.basis, b.without())
 			}
 		}
 		for _, l := range low {
-			if at := run[l.After]; l.Depth > traps[at].si {
-				traps[at].si = l.Depth
-			}
+			at := run[l.After]
+			at.trap.si = max(at.trap.si, l.Depth)
 		}
 	}
-	return traps
+}
+
+// run is the way from a suction point to the open end, written into a list that
+// is no longer needed.
+func (s *system) run(into []*segment, p *suctionPoint) []*segment {
+	into = into[:0]
+	for i := p.first; i >= 0; i = s.segments[i].next {
+		into = append(into, s.segments[i])
+	}
+	return into
+}
+
+// outlined is the lengths and rises of a run, written into a list that is no
+// longer needed.
+func outlined(into []geometry.Segment, run []*segment) ([]geometry.Segment, basis) {
+	into = into[:0]
+	b := nothing
+	for _, seg := range run {
+		into = append(into, geometry.Segment{Length: seg.length.si, Rise: seg.rise.si})
+		b = demand(b, seg.length.basis, seg.rise.basis)
+	}
+	return into, b
 }

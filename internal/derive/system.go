@@ -2,7 +2,6 @@ package derive
 
 import (
 	"github.com/slablint/slablint/internal/airflow"
-	"github.com/slablint/slablint/internal/geometry"
 	"github.com/slablint/slablint/internal/quantity"
 )
 
@@ -81,6 +80,8 @@ type segment struct {
 	stated basis                 // Reynolds number
 	rubbed basis                 // friction factor
 	lost   basis                 // loss
+
+	trap figure // m, depth of the low point that it ends in
 }
 
 // tee is a tee at the end of a segment, which may be where legs meet.
@@ -155,26 +156,3 @@ func (d *deriver) work(s *system) {
 
 // carriesAll reports whether a segment carries the air of all suction points.
 func (s *system) carriesAll(i int) bool { return s.segments[i].feeds == len(s.points) }
-
-// run is the way from a suction point to the open end, as a list of segments,
-// written into one that is no longer needed.
-func (s *system) run(into []int, p *suctionPoint) []int {
-	into = into[:0]
-	for i := p.first; i >= 0; i = s.segments[i].next {
-		into = append(into, i)
-	}
-	return into
-}
-
-// shape is the lengths and rises of a run, written into a list that is no longer
-// needed.
-func (s *system) shape(into []geometry.Segment, run []int) ([]geometry.Segment, basis) {
-	into = into[:0]
-	b := nothing
-	for _, i := range run {
-		seg := s.segments[i]
-		into = append(into, geometry.Segment{Length: seg.length.si, Rise: seg.rise.si})
-		b = demand(b, seg.length.basis, seg.rise.basis)
-	}
-	return into, b
-}
