@@ -290,7 +290,8 @@ func compile(s *Segment, air Air) (pipe, error) {
 // checkNames makes sure that a name means one place, and that flows can be told
 // apart where branches meet.
 func (n *Network) checkNames() error {
-	names := make([]string, 0, len(n.nodes)+len(n.segments))
+	var few [32]string
+	names := few[:0]
 	for i := range n.nodes {
 		names = append(names, n.nodes[i].name)
 	}

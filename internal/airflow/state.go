@@ -98,10 +98,12 @@ func (n *Network) checkFlow(flow float64) error {
 func (n *Network) state(w *work, flow float64) *State {
 	s := &State{Flow: flow, Segments: make([]SegmentState, len(n.segments))}
 	s.Points = make([]PointState, 0, len(n.nodes))
-	starts := make([]struct { // of the branches
+	type start struct {
 		suction float64
 		known   bool
-	}, len(n.nodes))
+	}
+	var few [16]start
+	starts := append(few[:0], make([]start, len(n.nodes))...) // of the branches
 	var last rubbing
 	for i := range n.nodes {
 		node, q := &n.nodes[i], w.branches[i].flow

@@ -8,13 +8,19 @@ import (
 	"github.com/slablint/slablint/internal/record"
 )
 
-// One system that draws at four places, twelve segments, with openings,
+// A record of one system that draws at four places, twelve segments, with openings,
 // communication test, radon tests and crew.
 const fourPoints = "testdata/four.yaml"
 
+// As an archive is judged: one record after another in the same memory.
 func BenchmarkDeriveFourSuctionPoints(b *testing.B) {
 	var w derive.Workspace
 	benchmark(b, fourPoints, func(input map[string]any) { w.Derive(input, nil) })
+}
+
+// As a single record is, whose document stays.
+func BenchmarkDeriveOnceFourSuctionPoints(b *testing.B) {
+	benchmark(b, fourPoints, func(input map[string]any) { derive.Derive(input, nil) })
 }
 
 // The same with every number, text and curve of the document written out, of

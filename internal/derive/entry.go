@@ -104,7 +104,7 @@ func (e *entry) next(name string, b basis) *value {
 		e.values = e.values[:n+1]
 	}
 	v := &e.values[n]
-	v.name = name
+	v.name, v.text = name, ""
 	v.mem, v.rests, v.assumed, v.unknown = b.mem, b.rests, b.assumed, b.unknown
 	return v
 }

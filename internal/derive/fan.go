@@ -11,7 +11,7 @@ import (
 // the gas of the pipe.
 func (s *system) readCurve(d *deriver) {
 	list := s.fan.get("curve")
-	var points []airflow.CurvePoint
+	points := make([]airflow.CurvePoint, 0, list.length())
 	b := list.read()
 	for i, n := range list.each() {
 		flow, flowUnit, hasFlow := n.get("flow").measure()

@@ -41,7 +41,7 @@ func (d *deriver) readProbes() {
 		p.stack(d)
 		source, sourceBasis, unit := plan(n.get("source"))
 		list := n.get("holes").rooted()
-		p.holes = n.mem.holes.several(list.length())
+		p.holes = n.mem.holes.several(0, list.length())
 		for i, item := range list.each() {
 			h := &p.holes[i]
 			h.node, h.pressure = item, item.get("pressure").quantity()

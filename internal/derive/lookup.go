@@ -53,7 +53,11 @@ func (n node) lack() basis { return basis{mem: n.mem, rests: refTo(n.at(), toLac
 
 // items are the elements of a list.
 func (n node) items() []node {
-	nodes := make([]node, 0, n.length())
+	length := n.length()
+	if length == 0 {
+		return nil
+	}
+	nodes := n.mem.nodes.room(0, length)
 	for _, item := range n.each() {
 		nodes = append(nodes, item)
 	}

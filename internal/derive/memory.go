@@ -39,6 +39,9 @@ type memory struct {
 	segments store[segment]
 	fittings store[airflow.Fitting]
 	pieces   store[airflow.Segment]
+	branches store[airflow.Branch]
+	nodes    store[node]
+	bases    []basis // for one list after another
 	tests    store[test]
 	probes   store[probe]
 	holes    store[hole]
@@ -61,6 +64,8 @@ func (m *memory) empty() {
 	m.segments.empty()
 	m.fittings.empty()
 	m.pieces.empty()
+	m.branches.empty()
+	m.nodes.empty()
 	m.tests.empty()
 	m.probes.empty()
 	m.holes.empty()
@@ -98,14 +103,15 @@ const (
 	listPiece   = 64
 )
 
-// A store hands out room for things of one kind, all zero, from pieces. When it is
-// emptied, one piece with room for as many takes the place of several.
+// A store hands out room for things of one kind, from pieces. When it is emptied,
+// one piece with room for as many takes the place of several.
 type store[T any] struct {
 	piece []T
 	full  int // how many lie in pieces that are used up
 }
 
 // room is an empty list with room for n, in a piece for at least as many as size.
+// What it is extended by without being written is left from another record.
 func (s *store[T]) room(size, n int) []T {
 	from := len(s.piece)
 	if cap(s.piece)-from < n {
@@ -116,17 +122,19 @@ func (s *store[T]) room(size, n int) []T {
 	return s.piece[from : from : from+n]
 }
 
-// several is room for n that is filled in place.
-func (s *store[T]) several(n int) []T { return s.room(n, n)[:n] }
+// several is n of them, all zero.
+func (s *store[T]) several(size, n int) []T {
+	list := s.room(size, n)[:n]
+	clear(list)
+	return list
+}
 
-// one is room for one.
-func (s *store[T]) one(size int) *T { return &s.room(size, 1)[:1][0] }
+// one is a zero one.
+func (s *store[T]) one(size int) *T { return &s.several(size, 1)[0] }
 
 func (s *store[T]) empty() {
 	if s.full > 0 {
 		s.piece, s.full = make([]T, 0, s.full+len(s.piece)), 0
-		return
 	}
-	clear(s.piece)
 	s.piece = s.piece[:0]
 }

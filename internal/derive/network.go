@@ -90,11 +90,11 @@ func (s *system) build(d *deriver) {
 	for _, p := range s.points {
 		s.soilBasis = demand(s.soilBasis, p.soilBasis)
 	}
-	parts := make([]basis, 0, 2+4*len(s.segments))
-	parts = append(parts, s.driven, d.gasBasis)
+	parts := append(s.mem.bases[:0], s.driven, d.gasBasis)
 	for _, seg := range s.segments {
 		parts = append(parts, seg.boreBasis, seg.length.basis, seg.roughBasis, seg.fitBasis)
 	}
+	s.mem.bases = parts
 	s.pipe = demand(parts...)
 	if !s.driven.known() {
 		s.pipe = s.driven
@@ -159,7 +159,7 @@ func (s *system) branch(end int) airflow.Branch {
 		return b
 	}
 	b.Name = "the start of " + s.segments[start].name
-	b.Tributaries = make([]airflow.Branch, 0, len(s.segments[start].from))
+	b.Tributaries = s.mem.branches.room(0, len(s.segments[start].from))
 	for _, i := range s.segments[start].from {
 		leg := s.branch(i)
 		if s.meets(start) {

@@ -107,14 +107,14 @@ func readSystem(n node) *system {
 	s := mem.systems.one(1)
 	s.node, s.fan, s.discharge, s.gauge, s.last, s.afterFan = n, n.get("fan").rooted(), n.get("discharge").rooted(), n.get("gauge").rooted(), -1, -1
 	list := n.get("suction_points").rooted()
-	points := mem.points.several(list.length())
+	points := mem.points.several(0, list.length())
 	s.points = make([]*suctionPoint, len(points))
 	for i, item := range list.each() {
 		s.points[i] = &points[i]
 		points[i].read(item)
 	}
 	list = n.get("pipe").rooted()
-	segments := mem.segments.several(list.length())
+	segments := mem.segments.several(0, list.length())
 	s.segments = make([]*segment, len(segments))
 	for i, item := range list.each() {
 		s.segments[i] = &segments[i]

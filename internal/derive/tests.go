@@ -31,7 +31,7 @@ type test struct {
 
 func (d *deriver) readTests() {
 	list := d.record.get("measurements").get("tests").rooted()
-	tests := list.mem.tests.several(list.length())
+	tests := list.mem.tests.several(0, list.length())
 	d.all = make([]*test, len(tests))
 	for i, n := range list.each() {
 		t := &tests[i]
