@@ -98,12 +98,10 @@ func (n *Network) checkFlow(flow float64) error {
 func (n *Network) state(w *work, flow float64) *State {
 	s := &State{Flow: flow, Segments: make([]SegmentState, len(n.segments))}
 	s.Points = make([]PointState, 0, len(n.nodes))
-	type start struct {
+	starts := make([]struct { // of the branches
 		suction float64
 		known   bool
-	}
-	var few [16]start
-	starts := append(few[:0], make([]start, len(n.nodes))...) // of the branches
+	}, len(n.nodes))
 	var last rubbing
 	for i := range n.nodes {
 		node, q := &n.nodes[i], w.branches[i].flow

@@ -8,9 +8,9 @@ import (
 // count is how many holes pull.
 func (p *probe) count() (pulling int, b basis) {
 	b = nothing
-	for i := range p.holes {
-		b = join(b, p.holes[i].pullsBasis)
-		if p.holes[i].pulls {
+	for _, h := range p.holes {
+		b = join(b, h.pullsBasis)
+		if h.pulls {
 			pulling++
 		}
 	}
@@ -23,8 +23,7 @@ func (p *probe) count() (pulling int, b basis) {
 // reach is the distance of the farthest hole that pulls.
 func (p *probe) reach(pulls basis) figure {
 	far := figure{basis: pulls}
-	for i := range p.holes {
-		h := &p.holes[i]
+	for _, h := range p.holes {
 		far.basis = join(far.basis, h.distance.basis)
 		if far.unit == (quantity.Unit{}) {
 			far.unit = h.distance.unit
@@ -75,8 +74,7 @@ func (p *probe) outline(d *deriver) (geometry.Polygon, basis) {
 func (p *probe) telling() ([]geometry.Hole, basis) {
 	var list []geometry.Hole
 	b := nothing
-	for i := range p.holes {
-		h := &p.holes[i]
+	for _, h := range p.holes {
 		b = join(b, h.spotBasis, h.distance.basis)
 		if !h.distance.known() || h.distance.si > 0 {
 			list = append(list, geometry.Hole{At: h.spot, Passes: h.pulls})
@@ -149,8 +147,7 @@ const meterNoise = 0.25
 func (p *probe) decay() figure {
 	f := figure{unit: units.perMeter, basis: assuming(gaugeNoise)}
 	var readings []geometry.Reading
-	for i := range p.holes {
-		h := &p.holes[i]
+	for i, h := range p.holes {
 		if i == 0 && h.distance.unit == units.feet {
 			f.unit = units.perFoot
 		}

@@ -28,8 +28,10 @@ func derive(mem *memory, input map[string]any, files fs.FS) *entry {
 	d.dates = d.record.get("job").get("dates").rooted()
 	d.house = d.record.get("house").rooted()
 	d.readTests()
-	for _, n := range d.record.get("systems").each() {
-		d.systems = append(d.systems, readSystem(n))
+	systems := d.record.get("systems")
+	d.systems = mem.systems.several(systems.length())
+	for i, n := range systems.each() {
+		d.systems[i].read(n)
 	}
 	d.started = d.fanStart()
 	d.fillAir()

@@ -27,10 +27,12 @@ type member struct {
 // members.
 func (d *deriver) entry(values, members int) *entry {
 	mem := d.record.mem
-	e := mem.entries.one(entryPiece)
-	e.mem = mem
-	e.values = mem.values.room(valuePiece, values)
-	e.members = mem.members.room(memberPiece, members)
+	e := &mem.entries.room(entryPiece, 1)[:1][0]
+	*e = entry{
+		values:  mem.values.room(valuePiece, values),
+		members: mem.members.room(memberPiece, members),
+		mem:     mem,
+	}
 	return e
 }
 

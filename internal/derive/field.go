@@ -10,7 +10,7 @@ import (
 // A probe is one communication test, worked out.
 type probe struct {
 	node
-	holes []hole
+	holes []*hole
 
 	slab        geometry.Polygon
 	slabBasis   basis
@@ -35,15 +35,17 @@ type hole struct {
 }
 
 func (d *deriver) readProbes() {
-	for _, n := range d.record.get("diagnostics").get("communication_tests").each() {
-		p := n.mem.probes.one(1)
+	tests := d.record.get("diagnostics").get("communication_tests")
+	d.probes = tests.mem.probes.several(tests.length())
+	for i, n := range tests.each() {
+		p := d.probes[i]
 		p.node = n
 		p.stack(d)
 		source, sourceBasis, unit := plan(n.get("source"))
 		list := n.get("holes").rooted()
-		p.holes = n.mem.holes.several(0, list.length())
+		p.holes = n.mem.holes.several(list.length())
 		for i, item := range list.each() {
-			h := &p.holes[i]
+			h := p.holes[i]
 			h.node, h.pressure = item, item.get("pressure").quantity()
 			h.spot, h.spotBasis, _ = plan(item.get("position"))
 			h.distanceWord = "as recorded"
@@ -68,7 +70,6 @@ func (d *deriver) readProbes() {
 		}
 		p.slab, p.slabBasis = p.outline(d)
 		p.tested, p.testedBasis = p.telling()
-		d.probes = append(d.probes, p)
 	}
 }
 
@@ -141,8 +142,7 @@ func (d *deriver) holes() []any {
 	}
 	out := d.list(count)
 	for _, p := range d.probes {
-		for i := range p.holes {
-			h := &p.holes[i]
+		for _, h := range p.holes {
 			e := d.about(h.node, 3, 2)
 			e.set("test", p.id())
 			e.recorded("pressure", quantity.Pressure, h.pressure, h.get("pressure"), "as measured, below the slab less in the room")
@@ -161,10 +161,10 @@ func (d *deriver) holes() []any {
 // known.
 func (p *probe) season() string {
 	weakest, b := math.Inf(-1), nothing
-	for i := range p.holes {
-		b = join(b, p.holes[i].inDesign.basis)
-		if p.holes[i].inDesign.known() {
-			weakest = math.Max(weakest, p.holes[i].inDesign.si)
+	for _, h := range p.holes {
+		b = join(b, h.inDesign.basis)
+		if h.inDesign.known() {
+			weakest = math.Max(weakest, h.inDesign.si)
 		}
 	}
 	switch hold := geometry.ClassifyHold(weakest); {

@@ -53,11 +53,7 @@ func (n node) lack() basis { return basis{mem: n.mem, rests: refTo(n.at(), toLac
 
 // items are the elements of a list.
 func (n node) items() []node {
-	length := n.length()
-	if length == 0 {
-		return nil
-	}
-	nodes := n.mem.nodes.room(0, length)
+	nodes := n.mem.nodes.room(0, n.length())
 	for _, item := range n.each() {
 		nodes = append(nodes, item)
 	}

@@ -123,14 +123,15 @@ func (s *store[T]) room(size, n int) []T {
 }
 
 // several is n of them, all zero.
-func (s *store[T]) several(size, n int) []T {
-	list := s.room(size, n)[:n]
+func (s *store[T]) several(n int) []*T {
+	list := s.room(0, n)[:n]
 	clear(list)
-	return list
+	all := make([]*T, n)
+	for i := range list {
+		all[i] = &list[i]
+	}
+	return all
 }
-
-// one is a zero one.
-func (s *store[T]) one(size int) *T { return &s.several(size, 1)[0] }
 
 func (s *store[T]) empty() {
 	if s.full > 0 {

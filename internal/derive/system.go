@@ -102,25 +102,19 @@ type suctionPoint struct {
 	pit       figure // Pa
 }
 
-func readSystem(n node) *system {
-	mem := n.mem
-	s := mem.systems.one(1)
-	s.node, s.fan, s.discharge, s.gauge, s.last, s.afterFan = n, n.get("fan").rooted(), n.get("discharge").rooted(), n.get("gauge").rooted(), -1, -1
+func (s *system) read(n node) {
+	s.node, s.fan, s.discharge, s.gauge = n, n.get("fan").rooted(), n.get("discharge").rooted(), n.get("gauge").rooted()
+	s.last, s.afterFan = -1, -1
 	list := n.get("suction_points").rooted()
-	points := mem.points.several(0, list.length())
-	s.points = make([]*suctionPoint, len(points))
+	s.points = n.mem.points.several(list.length())
 	for i, item := range list.each() {
-		s.points[i] = &points[i]
-		points[i].read(item)
+		s.points[i].read(item)
 	}
 	list = n.get("pipe").rooted()
-	segments := mem.segments.several(0, list.length())
-	s.segments = make([]*segment, len(segments))
+	s.segments = n.mem.segments.several(list.length())
 	for i, item := range list.each() {
-		s.segments[i] = &segments[i]
-		segments[i].read(item)
+		s.segments[i].read(item)
 	}
-	return s
 }
 
 func (p *suctionPoint) read(n node) {

@@ -10,15 +10,15 @@ import (
 )
 
 func (d *deriver) systemValues() []any {
-	out := d.list(len(d.systems))[:len(d.systems)]
-	for i, s := range d.systems {
+	out := d.list(len(d.systems))
+	for _, s := range d.systems {
 		e := d.about(s.node, 25, 5)
 		d.sizes(s, e)
 		d.fanValues(s, e)
 		d.flowValues(s, e)
 		d.power(s, e)
 		d.waterAndTime(s, e)
-		out[i] = e
+		out = append(out, e)
 	}
 	return out
 }

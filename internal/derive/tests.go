@@ -31,11 +31,9 @@ type test struct {
 
 func (d *deriver) readTests() {
 	list := d.record.get("measurements").get("tests").rooted()
-	tests := list.mem.tests.several(0, list.length())
-	d.all = make([]*test, len(tests))
+	d.all = list.mem.tests.several(list.length())
 	for i, n := range list.each() {
-		t := &tests[i]
-		d.all[i] = t
+		t := d.all[i]
 		t.node, t.startAt, t.endAt, t.resultAt = n, n.get("start").rooted(), n.get("end").rooted(), n.get("result").rooted()
 		t.start, t.end = t.startAt.quantity(), t.endAt.quantity()
 		t.result = t.resultAt.quantity().notBelow("a concentration")
@@ -119,10 +117,10 @@ func (d *deriver) testValues() []any {
 	fan := d.started
 	completed := d.dates.get("completed").day()
 	occupied := d.house.get("occupied_since").day()
-	out := d.list(len(d.all))[:len(d.all)]
-	for i, t := range d.all {
+	out := d.list(len(d.all))
+	for _, t := range d.all {
 		e := d.about(t.node, 13, 1)
-		out[i] = e
+		out = append(out, e)
 		if t.phase != "" {
 			e.set("phase", t.phase)
 		}

@@ -77,7 +77,11 @@ func New(rb *rulebook.Rulebook, options Options) (*Pipeline, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Pipeline{rulebook: rb, validator: validator, shape: shape, values: values, options: options, judges: map[string]*stack{}}, nil
+	return &Pipeline{
+		rulebook: rb, validator: validator, shape: shape, values: values, options: options,
+		workspaces: sync.Pool{New: func() any { return new(derive.Workspace) }},
+		judges:     map[string]*stack{},
+	}, nil
 }
 
 // Derive validates one record and completes it with computed values: the
@@ -109,10 +113,7 @@ func (p *Pipeline) complete(doc *record.Document, files fs.FS, work deriver) (ma
 // Run judges one record. It returns the job, or the errors that keep it from
 // being judged.
 func (p *Pipeline) Run(ctx context.Context, doc *record.Document, files fs.FS) (finding.Job, []finding.Error) {
-	w, ok := p.workspaces.Get().(*derive.Workspace)
-	if !ok {
-		w = new(derive.Workspace)
-	}
+	w := p.workspaces.Get().(*derive.Workspace)
 	defer p.workspaces.Put(w)
 	job, _, errs := p.run(ctx, doc, files, w.Derive)
 	return job, errs
